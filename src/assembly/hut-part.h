@@ -1,0 +1,82 @@
+/* src/assembly/hut-part.h: the pieces to cut, split to the bed.
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+#include "assembly/hut-assembly.h"
+
+typedef enum
+{
+  HUT_PART_PANEL,
+  HUT_PART_GLAZING,
+  HUT_PART_FRAME,
+  HUT_PART_STRAP,
+} HutPartKind;
+
+/* One piece. Its region is in its panel's frame, so pieces of one panel lie where they belong. */
+typedef struct
+{
+  HutPartKind kind;
+  char *id;              /* "base-front", "lid-top-2", "strap-lid-top-1"; unique, NCName */
+  char *label;           /* what is scored on it: short, ASCII */
+  guint panel;           /* index in the assembly */
+  const char *item;      /* window id for glazing and frame, else NULL; lent */
+  const HutStock *stock; /* lent by the assembly */
+  double thickness_mm;
+  double depth_mm;       /* of its outer face behind the panel's outer face, 0 for panel pieces */
+  HutRegion *region;     /* snapped to the grid; edges at splices are MATING */
+  gboolean bought;       /* goes on the cut-to-size list */
+} HutPart;
+
+/* A straight line along which a panel (or frame) is parted. */
+typedef struct
+{
+  guint panel;
+  HutPartKind of;       /* PANEL, or FRAME for a frame's own seams */
+  const char *item;     /* window id when of FRAME */
+  gboolean vertical;    /* TRUE: u = at_mm */
+  double at_mm;
+  double from_mm, to_mm; /* the solid interval along the line */
+  guint finger_count;   /* 0: straight */
+  double reach_mm;      /* half the length of its fingers */
+} HutSplice;
+
+/* Part that a splice problem belongs to. */
+typedef enum
+{
+  HUT_SPLIT_NO_PLACE,   /* no allowed position for a line: the panel stays whole and too large */
+  HUT_SPLIT_BUTT,       /* a leg too short for fingers: straight seam */
+  HUT_SPLIT_ALIGNED,    /* in line with the neighbour's seam: no room to stagger */
+  HUT_SPLIT_NO_STRAP,   /* no room for a strap behind a seam */
+  HUT_SPLIT_CANNOT,     /* glazing: cannot be spliced */
+} HutSplitTroubleKind;
+
+typedef struct
+{
+  HutSplitTroubleKind kind;
+  guint panel;
+  const char *item;
+  HutPoint at;          /* mm, panel frame */
+  double is_mm, must_mm;
+} HutSplitTrouble;
+
+typedef struct
+{
+  GPtrArray *parts;   /* HutPart */
+  GArray *splices;    /* HutSplice */
+  GArray *solids;     /* HutSolid of the straps */
+  GArray *troubles;   /* HutSplitTrouble */
+} HutPartSet;
+
+/* Pure. @assembly must outlive the result. Empty for an assembly that is not whole. */
+HutPartSet *hut_part_set_new (const HutAssembly *assembly) G_GNUC_WARN_UNUSED_RESULT;
+void hut_part_set_free (HutPartSet *self);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutPartSet, hut_part_set_free)
+
+/* Where the part is in the world: row-major 4x4; its frame's (u, v, w), w = 0 at its outer face. */
+void hut_part_get_matrix (const HutPart *self, const HutAssembly *assembly, double matrix[16]);
+/* TRUE when a rectangle goes on the usable bed, at 0 or 90 degrees, or at any angle if allowed. */
+gboolean hut_cutter_takes (const HutCutter *self, double width_mm, double height_mm);
+/* Usable bed: bed less the margin all round, mm; may be <= 0. */
+double hut_cutter_usable_width_mm (const HutCutter *self);
+double hut_cutter_usable_depth_mm (const HutCutter *self);
+/* (transfer full): the tool's path round the part: kerf and fit allowance applied. */
+HutRegion *hut_part_dup_cut (const HutPart *self, GError **error) G_GNUC_WARN_UNUSED_RESULT;

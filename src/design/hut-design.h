@@ -1,0 +1,331 @@
+/* src/design/hut-design.h: what the user edits. Small, copyable; everything else is derived from it.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * All lengths mm, masses kg, angles degrees (the one place where degrees are stored: they are what the
+ * user typed and what the file holds). Ids are XML NCNames, unique within their kind of item. */
+#pragma once
+#include "geom/hut-space.h"
+
+/* ---- panels --------------------------------------------------------------------------------- */
+
+typedef enum
+{
+  HUT_SIDE_FRONT,
+  HUT_SIDE_BACK,
+  HUT_SIDE_LEFT,
+  HUT_SIDE_RIGHT,
+  HUT_SIDE_BOTTOM,
+  HUT_SIDE_TOP,
+  HUT_SIDE_COUNT
+} HutSide;
+
+typedef enum
+{
+  HUT_SHELL_BASE,
+  HUT_SHELL_LID,
+  HUT_SHELL_COUNT
+} HutShellId;
+
+/* A panel's name everywhere, in files "base-front", "lid-top". */
+typedef struct
+{
+  HutShellId shell;
+  HutSide side;
+} HutPanelId;
+
+gboolean hut_panel_id_equal (HutPanelId a, HutPanelId b);
+/* (transfer none): "base-front"; static. */
+const char *hut_panel_id_to_string (HutPanelId id);
+gboolean hut_panel_id_from_string (const char *text, HutPanelId *id);
+
+/* ---- machine -------------------------------------------------------------------------------- */
+
+typedef enum
+{
+  HUT_BODY_STATIC,
+  HUT_BODY_MOVING,
+  HUT_BODY_KEEP_OUT, /* a cable loop, a bend of hose, room for a hand */
+} HutBodyKind;
+
+/* A measured box in the machine's frame: origin at the front left of the footprint, on the bench. */
+typedef struct
+{
+  char *id, *name;
+  HutBodyKind kind;
+  HutBox3 box;    /* mm; a moving body where it was measured */
+  HutVec3 travel; /* mm, signed: how far it goes from there along each axis; 0 unless moving */
+} HutBody;
+
+typedef enum
+{
+  HUT_SERVICE_LEAD,
+  HUT_SERVICE_HOSE,
+  HUT_SERVICE_DUCT,
+} HutServiceKind;
+
+/* Something that must cross the wall. */
+typedef struct
+{
+  char *id, *name;
+  HutServiceKind kind;
+  double line_mm;                      /* outer diameter of the line */
+  double head_width_mm, head_height_mm; /* the largest head that must pass */
+  HutVec3 at;                          /* where it leaves the machine, machine frame */
+} HutService;
+
+/* Free room that the owner wants between the machine's swept volume and whatever is around it, mm. */
+typedef struct
+{
+  double left, right, front, back, top;
+} HutClearance;
+
+typedef struct
+{
+  char *name;
+  double mass_kg;
+  GPtrArray *bodies;   /* HutBody */
+  GPtrArray *services; /* HutService */
+  HutClearance clearance_mm;
+} HutMachine;
+
+/* Free room around the finished enclosure, mm; HUT_ROOM_FREE where nothing is near. */
+#define HUT_ROOM_FREE (-1.0)
+typedef struct
+{
+  double left, right, front, back;
+  double above; /* from the bench to the shelf over it */
+} HutRoom;
+
+/* ---- cutter and stock ----------------------------------------------------------------------- */
+
+typedef enum
+{
+  HUT_CUTTER_LASER,
+  HUT_CUTTER_ROUTER,
+} HutCutterKind;
+
+typedef struct
+{
+  char *name;
+  HutCutterKind kind;
+  double bed_width_mm, bed_depth_mm;
+  double margin_mm;      /* not usable, all round */
+  double part_gap_mm;    /* least distance between parts on a sheet */
+  gboolean any_angle;    /* parts may lie on the bed at any angle, not only 0 and 90 degrees */
+} HutCutter;
+
+typedef enum
+{
+  HUT_MATERIAL_PLYWOOD,
+  HUT_MATERIAL_MDF,
+  HUT_MATERIAL_HDF,
+  HUT_MATERIAL_ACRYLIC,
+  HUT_MATERIAL_POLYCARBONATE,
+  HUT_MATERIAL_OTHER,
+} HutMaterial;
+
+typedef enum
+{
+  HUT_FIT_PRESS,
+  HUT_FIT_SLIP,
+  HUT_FIT_GLUE,
+} HutFitKind;
+
+/* A material with its measured thickness, and how the cutter cuts it (its recipe). */
+typedef struct
+{
+  char *id, *name;
+  HutMaterial material;
+  double nominal_mm;         /* only a name */
+  GArray *readings_mm;       /* double, >= 1 caliper readings */
+  double sheet_width_mm, sheet_depth_mm;
+  double price;              /* per sheet, in the owner's currency; 0 unknown */
+  double density_kg_m3;
+  double smallest_web_mm;
+  HutFitKind fit;            /* what the joints of this stock shall be */
+  double allowance_mm;       /* slot minus tongue; > 0 loose */
+  /* recipe: this stock on the design's cutter */
+  double kerf_mm, kerf_error_mm; /* measured width and its +- error */
+  double speed_mm_min, power_percent;
+  guint passes;
+} HutStock;
+
+/* ---- shell ---------------------------------------------------------------------------------- */
+
+typedef enum
+{
+  HUT_LID_HOOD,     /* hinged, five sided */
+  HUT_LID_TOP,      /* hinged top panel */
+  HUT_LID_LIFT_OFF, /* five sided, no hinge */
+  HUT_LID_FRONT,    /* hinged front */
+} HutLidKind;
+
+typedef enum
+{
+  HUT_HINGE_BACK,  /* hood, top */
+  HUT_HINGE_LEFT,  /* hood, top, front */
+  HUT_HINGE_RIGHT, /* hood, top, front */
+  HUT_HINGE_TOP,   /* front only: opens upwards */
+} HutHinge;
+
+typedef enum
+{
+  HUT_BOTTOM_JOINTED, /* finger joints */
+  HUT_BOTTOM_INSET,   /* between the walls, screwed to corner blocks or ledges */
+  HUT_BOTTOM_UNDER,   /* under the walls, screwed */
+  HUT_BOTTOM_BOUGHT,  /* under the walls, bought cut to size: not on the bed, not split */
+  HUT_BOTTOM_OPEN,
+} HutBottomKind;
+
+typedef struct
+{
+  gboolean fitted;              /* inside size derived from the machine; else the sizes below */
+  HutVec3 inside_mm;            /* width, depth, height inside; used when not fitted */
+  HutLidKind lid;
+  HutHinge hinge;               /* not for lift-off */
+  double seam_height_mm;        /* hood, lift-off: outer height of the base, bench to seam */
+  double seam_gap_mm;           /* between base and lid */
+  double hinge_offset_mm;       /* hinge axis outside the wall's outer face; 0 = in the face */
+  double opening_angle_deg;     /* how far the lid shall open */
+  double swing_clearance_mm;    /* least distance of the moving lid to everything but the base */
+  HutBottomKind bottom;
+  double ledge_mm;              /* inset bottom: section of the ledge under it */
+  char *stock[HUT_SHELL_COUNT][HUT_SIDE_COUNT]; /* stock id per panel; NULL = default_stock */
+  char *default_stock;
+} HutShell;
+
+typedef struct
+{
+  double finger_ratio;        /* finger width / thickness: 1.5 .. 6, default 3 */
+  double splice_length_ratio; /* length of splice fingers / thickness: 3 .. 5, default 3 */
+  double splice_width_ratio;  /* width of splice fingers / thickness: 1.5 .. 3, default 2 */
+  gboolean straps;            /* back each splice with a strap */
+  double strap_ratio;         /* strap width / thickness, default 15 */
+} HutJoints;
+
+/* ---- windows and openings ------------------------------------------------------------------- */
+
+typedef enum
+{
+  HUT_ANCHOR_START,  /* left, bottom: offset runs inwards */
+  HUT_ANCHOR_CENTRE, /* offset runs right, up */
+  HUT_ANCHOR_END,    /* right, top: offset runs inwards */
+  HUT_ANCHOR_BODY,   /* centre of a machine body's shadow on the panel; offset runs right, up */
+} HutAnchorKind;
+
+/* Where the middle of a thing is on its panel, so that it survives a change of size. */
+typedef struct
+{
+  HutPanelId panel;
+  HutAnchorKind u_anchor, v_anchor;
+  double u_offset_mm, v_offset_mm;
+  char *body; /* id, when an anchor is HUT_ANCHOR_BODY, else NULL */
+} HutPosition;
+
+typedef struct
+{
+  char *id, *name;
+  HutPosition at;
+  double width_mm, height_mm, radius_mm; /* the clear opening */
+  char *glazing_stock, *frame_stock;
+  double overlap_mm;      /* glazing and frame over the panel, all round */
+  gboolean glazing_bought; /* cut to size by the supplier: not on the bed */
+} HutWindow;
+
+typedef enum
+{
+  HUT_SHAPE_ROUND,
+  HUT_SHAPE_RECTANGLE,
+  HUT_SHAPE_SLOT,    /* half round ends; width = overall length, height = breadth */
+  HUT_SHAPE_PATTERN, /* holes of one diameter */
+} HutShape;
+
+typedef enum
+{
+  HUT_FACE_OUTSIDE,
+  HUT_FACE_INSIDE,
+} HutFace;
+
+typedef struct
+{
+  char *id, *name;
+  HutPosition at;
+  HutFace face; /* the face it is worked from */
+  HutShape shape;
+  double diameter_mm;                    /* round; each hole of a pattern */
+  double width_mm, height_mm, radius_mm; /* rectangle, slot */
+  GArray *holes;                         /* HutPoint offsets, pattern only, mm */
+  double turn_deg;                       /* counter-clockwise seen from outside */
+  char *serves;                          /* service id or NULL */
+} HutOpening;
+
+/* ---- the whole ------------------------------------------------------------------------------- */
+
+typedef struct
+{
+  char *name;
+  HutMachine machine;
+  HutRoom room_mm;
+  HutCutter cutter;
+  GPtrArray *stocks;   /* HutStock */
+  HutShell shell;
+  HutJoints joints;
+  GPtrArray *windows;  /* HutWindow */
+  GPtrArray *openings; /* HutOpening */
+} HutDesign;
+
+/* A small valid design: one machine body, one stock, a hood. */
+HutDesign *hut_design_new (void) G_GNUC_WARN_UNUSED_RESULT;
+HutDesign *hut_design_copy (const HutDesign *self) G_GNUC_WARN_UNUSED_RESULT;
+gboolean hut_design_equal (const HutDesign *a, const HutDesign *b);
+void hut_design_free (HutDesign *self);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutDesign, hut_design_free)
+
+/* Look-ups: (transfer none) (nullable), valid until the design changes. */
+HutStock *hut_design_get_stock (const HutDesign *self, const char *id);
+/* The stock of a panel: its own, else the default one; NULL when the id names none. */
+HutStock *hut_design_get_panel_stock (const HutDesign *self, HutPanelId panel);
+HutOpening *hut_design_get_opening (const HutDesign *self, const char *id);
+HutWindow *hut_design_get_window (const HutDesign *self, const char *id);
+HutBody *hut_design_get_body (const HutDesign *self, const char *id);
+HutService *hut_design_get_service (const HutDesign *self, const char *id);
+
+/* A free id of that stem among all items: "vent", "vent-2", ... (transfer full) */
+char *hut_design_dup_free_id (const HutDesign *self, const char *stem) G_GNUC_WARN_UNUSED_RESULT;
+
+/* Members: new_ gives an item with defaults; copy and free as usual. */
+HutBody *hut_body_new (const char *id, HutBodyKind kind) G_GNUC_WARN_UNUSED_RESULT;
+HutBody *hut_body_copy (const HutBody *self) G_GNUC_WARN_UNUSED_RESULT;
+void hut_body_free (HutBody *self);
+HutService *hut_service_new (const char *id, HutServiceKind kind) G_GNUC_WARN_UNUSED_RESULT;
+HutService *hut_service_copy (const HutService *self) G_GNUC_WARN_UNUSED_RESULT;
+void hut_service_free (HutService *self);
+HutStock *hut_stock_new (const char *id) G_GNUC_WARN_UNUSED_RESULT;
+HutStock *hut_stock_copy (const HutStock *self) G_GNUC_WARN_UNUSED_RESULT;
+void hut_stock_free (HutStock *self);
+HutWindow *hut_window_new (const char *id, HutPanelId panel) G_GNUC_WARN_UNUSED_RESULT;
+HutWindow *hut_window_copy (const HutWindow *self) G_GNUC_WARN_UNUSED_RESULT;
+void hut_window_free (HutWindow *self);
+HutOpening *hut_opening_new (const char *id, HutPanelId panel, HutShape shape) G_GNUC_WARN_UNUSED_RESULT;
+HutOpening *hut_opening_copy (const HutOpening *self) G_GNUC_WARN_UNUSED_RESULT;
+void hut_opening_free (HutOpening *self);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutBody, hut_body_free)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutService, hut_service_free)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutStock, hut_stock_free)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutWindow, hut_window_free)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutOpening, hut_opening_free)
+
+/* Thickness as it is: mean, least and most of the readings, mm. The mean is on the grid. */
+double hut_stock_mean_mm (const HutStock *self);
+double hut_stock_min_mm (const HutStock *self);
+double hut_stock_max_mm (const HutStock *self);
+
+/* Box that a body needs with all of its travel, machine frame. */
+HutBox3 hut_body_swept (const HutBody *self);
+/* Union of all swept bodies, machine frame; empty without bodies. */
+HutBox3 hut_machine_swept (const HutMachine *self);
+
+/* TRUE when a lid of that kind can turn on that line. */
+gboolean hut_lid_allows_hinge (HutLidKind lid, HutHinge hinge);
+/* TRUE when the enclosure of this lid and bottom kind has that panel. */
+gboolean hut_shell_has_panel (const HutShell *self, HutPanelId panel);

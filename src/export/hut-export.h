@@ -1,0 +1,61 @@
+/* src/export/hut-export.h: the ready-to-cut set.
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+#include "checks/hut-finding.h"
+#include "sheets/hut-sheet.h"
+#include <gio/gio.h>
+
+typedef enum
+{
+  HUT_EXPORT_ERROR_BLOCKED, /* a finding blocks: status 1 */
+  HUT_EXPORT_ERROR_FORMAT,  /* a format or check id that does not exist: status 2 */
+  HUT_EXPORT_ERROR_IO,      /* writing failed; nothing is left behind: status 3 */
+} HutExportError;
+
+#define HUT_EXPORT_ERROR (hut_export_error_quark ())
+GQuark hut_export_error_quark (void);
+
+typedef enum
+{
+  HUT_FORMAT_SVG = 1 << 0,
+  HUT_FORMAT_DXF = 1 << 1,
+  HUT_FORMAT_CSV = 1 << 2,
+  HUT_FORMAT_ALL = 7
+} HutFormats;
+
+/* "svg,dxf,csv" -> flags; FALSE with HUT_EXPORT_ERROR_FORMAT naming what is allowed. */
+gboolean hut_formats_parse (const char *list, HutFormats *formats, GError **error);
+
+typedef struct
+{
+  HutFormats formats;
+  const char *const *allowed; /* NULL-terminated check ids, or NULL */
+  const char *source_name;    /* file name of the design for the manifest, no folder; or NULL */
+} HutExportOptions;
+
+/* @fraction_ratio 0..1, @file what is being written. */
+typedef void (*HutExportProgress) (double fraction_ratio, const char *file, gpointer user_data);
+
+/**
+ * hut_export_set:
+ * @folder: where the set shall be; must not exist, be empty, or hold an earlier set (its manifest is
+ *   read: only files that it lists are replaced, a folder with other files in it is refused)
+ * @written: (out) (transfer full) (element-type utf8): names of the files, sorted
+ *
+ * Everything is written to a folder beside @folder and renamed when whole.
+ */
+gboolean hut_export_set (const HutDesign *design,
+                         const char *folder,
+                         const HutExportOptions *options,
+                         HutExportProgress progress,
+                         gpointer user_data,
+                         GCancellable *cancellable,
+                         GStrv *written,
+                         GError **error);
+
+/* Bytes of single files (transfer full); pure. */
+GBytes *hut_write_sheet_svg (const HutAssembly *assembly, const HutPartSet *parts, const HutSheet *sheet, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+GBytes *hut_write_sheet_dxf (const HutAssembly *assembly, const HutPartSet *parts, const HutSheet *sheet, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+GBytes *hut_write_cut_list_csv (const HutAssembly *assembly, const HutPartSet *parts, const HutSheetSet *sheets) G_GNUC_WARN_UNUSED_RESULT;
+/* XML of all that is derived; schema in src/export/describe.rng. */
+GBytes *hut_write_describe (const HutAssembly *assembly, const HutPartSet *parts, const HutSheetSet *sheets, const GPtrArray *findings, GError **error) G_GNUC_WARN_UNUSED_RESULT;

@@ -1,0 +1,27 @@
+/* src/geom/hut-geos.h: the bridge to GEOS: validity, boolean operations, distance.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Arcs are flattened with points on the circle, at most HUT_CHORD_MM off. Each call has a GEOS
+ * context of its own, so calls from several threads do not meet. */
+#pragma once
+#include "geom/hut-region.h"
+
+typedef enum
+{
+  HUT_GEOS_UNION,
+  HUT_GEOS_INTERSECTION,
+  HUT_GEOS_DIFFERENCE,
+} HutGeosOp;
+
+/* @error: HUT_GEOM_ERROR_INVALID with GEOS's reason and place. */
+gboolean hut_geos_is_valid (const HutRegion *self, GError **error);
+/* TRUE when the path does not cross or touch itself. */
+gboolean hut_geos_path_is_simple (const HutPath *self);
+/* Area of the boolean result, mm2; -1 with @error set when GEOS refuses. */
+double hut_geos_op_area_mm2 (const HutRegion *a, const HutRegion *b, HutGeosOp op, GError **error);
+/* (element-type HutRegion) (transfer full): the pieces, as polygons of lines; NULL on error. */
+GPtrArray *hut_geos_op (const HutRegion *a, const HutRegion *b, HutGeosOp op, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+/* Area after a mitred buffer of @distance_mm by GEOS, mm2 (a second opinion for tests). */
+double hut_geos_buffer_area_mm2 (const HutRegion *self, double distance_mm, GError **error);
+/* Smallest distance of two regions, mm; 0 when they meet; -1 on error. */
+double hut_geos_distance_mm (const HutRegion *a, const HutRegion *b, GError **error);

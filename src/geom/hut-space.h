@@ -1,0 +1,43 @@
+/* src/geom/hut-space.h: boxes and frames in space.
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+#include "geom/hut-geom.h"
+
+/* World vector, mm: x right, y to the back, z up. */
+typedef struct
+{
+  double x, y, z;
+} HutVec3;
+
+/* Axis-parallel box, mm; empty when max < min on an axis. */
+typedef struct
+{
+  HutVec3 min, max;
+} HutBox3;
+
+/* Right-handed frame of a panel: unit vectors in the world, w outwards, origin on the outer face. */
+typedef struct
+{
+  HutVec3 origin, u, v, w;
+} HutFrame3;
+
+HutVec3 hut_vec3_add (HutVec3 a, HutVec3 b);
+HutVec3 hut_vec3_scale (HutVec3 a, double factor_ratio);
+double hut_vec3_dot (HutVec3 a, HutVec3 b);
+HutVec3 hut_frame3_to_world (const HutFrame3 *self, double u_mm, double v_mm, double w_mm);
+/* The box that a rectangle of the frame from depth w0 to w1 fills in the world. Only for frames whose
+ * axes are world axes. */
+HutBox3 hut_frame3_box (const HutFrame3 *self, HutRect rect, double w0_mm, double w1_mm);
+/* The shadow of a world box on the frame's (u, v) plane. */
+HutRect hut_frame3_shadow (const HutFrame3 *self, const HutBox3 *box);
+
+gboolean hut_box3_is_empty (const HutBox3 *self);
+HutBox3 hut_box3_union (const HutBox3 *a, const HutBox3 *b);
+/* Box swept by a straight travel along each axis, mm (signed). */
+HutBox3 hut_box3_sweep (const HutBox3 *self, HutVec3 travel);
+HutBox3 hut_box3_shift (const HutBox3 *self, HutVec3 by);
+/* Distance of two boxes, mm; 0 when they touch or overlap. */
+double hut_box3_distance_mm (const HutBox3 *a, const HutBox3 *b);
+/* Depth of overlap: the smallest move along an axis that parts them, mm; 0 when they do not overlap. */
+double hut_box3_overlap_mm (const HutBox3 *a, const HutBox3 *b);
+double hut_box3_volume_mm3 (const HutBox3 *self);
