@@ -4,7 +4,7 @@
  * Signals:
  *   "derived"            the design or what is derived from it changed: redraw, refill
  *   "selection-changed"  item or finding selection changed
- *   "file-changed"       path or modified state changed */
+ *   "file-changed"       path or modified state changed, or a gesture became an undo step */
 #pragma once
 #include "checks/hut-finding.h"
 #include <gio/gio.h>
@@ -49,6 +49,14 @@ const char *hut_session_get_path (HutSession *self);
 /* TRUE when the design differs from what was last loaded or saved. */
 gboolean hut_session_is_modified (HutSession *self);
 gboolean hut_session_save (HutSession *self, const char *path, GError **error);
+
+/**
+ * hut_session_replace:
+ * @design: (transfer full): takes the place of the open one; history and selection are emptied
+ * @path: (nullable): the file that it was read from
+ * @unsaved: TRUE when no file holds it as it is (a recovered design): it counts as modified
+ */
+void hut_session_replace (HutSession *self, HutDesign *design, const char *path, gboolean unsaved);
 
 /* Openings, shared by keys, menu and drag. New items become selected. */
 gboolean hut_session_delete_selected (HutSession *self);
