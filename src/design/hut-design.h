@@ -53,7 +53,8 @@ typedef struct
   char *id, *name;
   HutBodyKind kind;
   HutBox3 box;    /* mm; a moving body where it was measured */
-  HutVec3 travel; /* mm, signed: how far it goes from there along each axis; 0 unless moving */
+  HutVec3 travel; /* mm, signed: how far it goes from there along each axis; 0 where it stands still.
+                   * A keep-out may travel too: a cable loop goes with its gantry */
 } HutBody;
 
 typedef enum
@@ -274,8 +275,10 @@ typedef struct
   GPtrArray *openings; /* HutOpening */
 } HutDesign;
 
-/* A small valid design: one machine body, one stock, a hood. */
+/* A small valid design: one machine body, stocks for walls and glazing, a hood hinged at the back. */
 HutDesign *hut_design_new (void) G_GNUC_WARN_UNUSED_RESULT;
+/* Nothing in it: for readers that fill every member. */
+HutDesign *hut_design_new_empty (void) G_GNUC_WARN_UNUSED_RESULT;
 HutDesign *hut_design_copy (const HutDesign *self) G_GNUC_WARN_UNUSED_RESULT;
 gboolean hut_design_equal (const HutDesign *a, const HutDesign *b);
 void hut_design_free (HutDesign *self);
@@ -296,18 +299,23 @@ char *hut_design_dup_free_id (const HutDesign *self, const char *stem) G_GNUC_WA
 /* Members: new_ gives an item with defaults; copy and free as usual. */
 HutBody *hut_body_new (const char *id, HutBodyKind kind) G_GNUC_WARN_UNUSED_RESULT;
 HutBody *hut_body_copy (const HutBody *self) G_GNUC_WARN_UNUSED_RESULT;
+gboolean hut_body_equal (const HutBody *a, const HutBody *b);
 void hut_body_free (HutBody *self);
 HutService *hut_service_new (const char *id, HutServiceKind kind) G_GNUC_WARN_UNUSED_RESULT;
 HutService *hut_service_copy (const HutService *self) G_GNUC_WARN_UNUSED_RESULT;
+gboolean hut_service_equal (const HutService *a, const HutService *b);
 void hut_service_free (HutService *self);
 HutStock *hut_stock_new (const char *id) G_GNUC_WARN_UNUSED_RESULT;
 HutStock *hut_stock_copy (const HutStock *self) G_GNUC_WARN_UNUSED_RESULT;
+gboolean hut_stock_equal (const HutStock *a, const HutStock *b);
 void hut_stock_free (HutStock *self);
 HutWindow *hut_window_new (const char *id, HutPanelId panel) G_GNUC_WARN_UNUSED_RESULT;
 HutWindow *hut_window_copy (const HutWindow *self) G_GNUC_WARN_UNUSED_RESULT;
+gboolean hut_window_equal (const HutWindow *a, const HutWindow *b);
 void hut_window_free (HutWindow *self);
 HutOpening *hut_opening_new (const char *id, HutPanelId panel, HutShape shape) G_GNUC_WARN_UNUSED_RESULT;
 HutOpening *hut_opening_copy (const HutOpening *self) G_GNUC_WARN_UNUSED_RESULT;
+gboolean hut_opening_equal (const HutOpening *a, const HutOpening *b);
 void hut_opening_free (HutOpening *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutBody, hut_body_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutService, hut_service_free)
