@@ -1,14 +1,7 @@
 /* src/geom/hut-path.h: a closed path of lines and arcs.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
-#include "geom/hut-geom.h"
-
-/* What an edge of an outline is for; the fit allowance moves mating edges only. */
-typedef enum
-{
-  HUT_EDGE_PLAIN,
-  HUT_EDGE_MATING, /* flank of a finger, or a splice: another part's edge lies against it */
-} HutEdgeKind;
+#include "geom/hut-segment.h"
 
 /* A corner of a path, and the segment from it to the next one (from the last to the first).
  * bulge = tan (angle / 4): 0 line, > 0 arc counter-clockwise, 1 half circle. */
@@ -19,14 +12,6 @@ typedef struct
   HutEdgeKind kind;
 } HutVertex;
 
-/* A segment with its ends, as iteration hands it out. */
-typedef struct
-{
-  HutPoint start, end; /* mm */
-  double bulge;        /* ratio */
-  HutEdgeKind kind;
-} HutSegment;
-
 /* A closed path. Outer outlines run counter-clockwise, holes clockwise. */
 typedef struct _HutPath HutPath;
 
@@ -35,13 +20,14 @@ HutPath *hut_path_copy (const HutPath *self) G_GNUC_WARN_UNUSED_RESULT;
 void hut_path_free (HutPath *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutPath, hut_path_free)
 
-/* Ready-made shapes, counter-clockwise, mm. A radius is cut down to half the shorter side. */
+/* Ready-made shapes, counter-clockwise, plain edges, mm. A radius is cut down to half the shorter
+ * side. What is no shape (empty, not finite, under the grid) gives a path without corners. */
 HutPath *hut_path_new_rect (HutRect rect, double radius_mm) G_GNUC_WARN_UNUSED_RESULT;
 HutPath *hut_path_new_circle (HutPoint centre, double radius_mm) G_GNUC_WARN_UNUSED_RESULT;
 
 void hut_path_append (HutPath *self, HutPoint p, double bulge, HutEdgeKind kind);
 guint hut_path_get_count (const HutPath *self);
-/* (transfer none), valid until the path changes */
+/* (transfer none), valid until the path changes; NULL when there is no such corner */
 const HutVertex *hut_path_get (const HutPath *self, guint index);
 HutSegment hut_path_get_segment (const HutPath *self, guint index);
 
@@ -50,9 +36,26 @@ void hut_path_reverse (HutPath *self);
 /* Signed area, mm2: > 0 counter-clockwise. Arcs are exact. */
 double hut_path_area_mm2 (const HutPath *self);
 double hut_path_length_mm (const HutPath *self);
+/* Exact with arcs; empty for a path without corners. */
 HutRect hut_path_bounds (const HutPath *self);
+
+/* Where a point lies; the border is HUT_BORDER_MM wide to each side. */
+typedef enum
+{
+  HUT_PLACE_OUTSIDE,
+  HUT_PLACE_BORDER,
+  HUT_PLACE_INSIDE,
+} HutPlace;
+
+/* Half the width of a border for HutPlace, mm. Own choice: a thousandth of the grid, and far above the
+ * rounding of doubles on a 10 m sheet. */
+#define HUT_BORDER_MM 1e-6
+
+HutPlace hut_path_locate (const HutPath *self, HutPoint p);
 /* TRUE when @p is inside or on the border; arcs are exact. */
 gboolean hut_path_contains (const HutPath *self, HutPoint p);
+/* FALSE when a coordinate or a bulge is infinite or not a number. */
+gboolean hut_path_is_finite (const HutPath *self);
 /* Drops points that lie on a line between their neighbours of the same kind, and doubled points. */
 void hut_path_simplify (HutPath *self);
 
@@ -67,16 +70,3 @@ typedef struct
 HutPoint hut_placement_apply (const HutPlacement *self, HutPoint p);
 /* A mirrored path keeps its role: it is reversed so that outer stays counter-clockwise. */
 HutPath *hut_path_dup_placed (const HutPath *self, const HutPlacement *placement) G_GNUC_WARN_UNUSED_RESULT;
-
-/**
- * hut_segment_get_circle:
- * @self: a segment whose bulge is not 0
- * @centre: (out): centre, mm
- * @radius_mm: (out): radius, mm, > 0
- *
- * Source: r = c (1 + b^2) / (4 |b|), b = tan (angle / 4); reference/formats.md 2.2 (checked with ezdxf).
- *
- * Returns: FALSE for a line or a chord under the grid
- */
-gboolean hut_segment_get_circle (const HutSegment *self, HutPoint *centre, double *radius_mm);
-double hut_segment_length_mm (const HutSegment *self);

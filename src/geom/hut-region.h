@@ -22,5 +22,6 @@ double hut_region_area_mm2 (const HutRegion *self);
 /* Sum of all outlines, mm: what a cutter has to travel. */
 double hut_region_length_mm (const HutRegion *self);
 HutRect hut_region_bounds (const HutRegion *self);
+/* TRUE in the material or on its border, which is HUT_BORDER_MM wide to each side. */
 gboolean hut_region_contains (const HutRegion *self, HutPoint p);
 HutRegion *hut_region_dup_placed (const HutRegion *self, const HutPlacement *placement) G_GNUC_WARN_UNUSED_RESULT;
