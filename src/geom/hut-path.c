@@ -245,7 +245,7 @@ hut_path_bounds (const HutPath *self)
   return bounds;
 }
 
-HutPlace
+HutPathSide
 hut_path_locate (const HutPath *self,
                  HutPoint p)
 {
@@ -256,17 +256,17 @@ hut_path_locate (const HutPath *self,
       const HutSegment segment = hut_path_get_segment (self, i);
 
       if (hut_point_distance_mm (hut_segment_nearest (&segment, p), p) <= HUT_BORDER_MM)
-        return HUT_PLACE_BORDER;
+        return HUT_PATH_SIDE_BORDER;
       inside ^= hut_segment_is_crossed (&segment, p);
     }
-  return inside ? HUT_PLACE_INSIDE : HUT_PLACE_OUTSIDE;
+  return inside ? HUT_PATH_SIDE_INSIDE : HUT_PATH_SIDE_OUTSIDE;
 }
 
 gboolean
 hut_path_contains (const HutPath *self,
                    HutPoint p)
 {
-  return hut_path_locate (self, p) != HUT_PLACE_OUTSIDE;
+  return hut_path_locate (self, p) != HUT_PATH_SIDE_OUTSIDE;
 }
 
 gboolean

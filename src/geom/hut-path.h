@@ -42,16 +42,16 @@ HutRect hut_path_bounds (const HutPath *self);
 /* Where a point lies; the border is HUT_BORDER_MM wide to each side. */
 typedef enum
 {
-  HUT_PLACE_OUTSIDE,
-  HUT_PLACE_BORDER,
-  HUT_PLACE_INSIDE,
-} HutPlace;
+  HUT_PATH_SIDE_OUTSIDE,
+  HUT_PATH_SIDE_BORDER,
+  HUT_PATH_SIDE_INSIDE,
+} HutPathSide;
 
-/* Half the width of a border for HutPlace, mm. Own choice: a thousandth of the grid, and far above the
+/* Half the width of a border, mm. Own choice: a thousandth of the grid, and far above the
  * rounding of doubles on a 10 m sheet. */
 #define HUT_BORDER_MM 1e-6
 
-HutPlace hut_path_locate (const HutPath *self, HutPoint p);
+HutPathSide hut_path_locate (const HutPath *self, HutPoint p);
 /* TRUE when @p is inside or on the border; arcs are exact. */
 gboolean hut_path_contains (const HutPath *self, HutPoint p);
 /* FALSE when a coordinate or a bulge is infinite or not a number. */

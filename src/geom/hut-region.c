@@ -84,13 +84,13 @@ gboolean
 hut_region_contains (const HutRegion *self,
                      HutPoint p)
 {
-  const HutPlace place = hut_path_locate (self->outer, p);
+  const HutPathSide place = hut_path_locate (self->outer, p);
 
-  if (place != HUT_PLACE_INSIDE)
-    return place == HUT_PLACE_BORDER;
+  if (place != HUT_PATH_SIDE_INSIDE)
+    return place == HUT_PATH_SIDE_BORDER;
   for (guint i = 0; i < self->holes->len; i++)
     {
-      if (hut_path_locate (g_ptr_array_index (self->holes, i), p) == HUT_PLACE_INSIDE)
+      if (hut_path_locate (g_ptr_array_index (self->holes, i), p) == HUT_PATH_SIDE_INSIDE)
         return FALSE;
     }
   return TRUE;
