@@ -1,0 +1,157 @@
+/* src/assembly/hut-fit.c: outer and inside size of the enclosure.
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#define G_LOG_DOMAIN "hut-assembly"
+#include "config.h"
+#include "assembly/hut-fit.h"
+#include "assembly/hut-part.h"
+#include <math.h>
+
+double
+hut_fit_thickness_mm (const HutDesign *design,
+                      HutPanelId panel)
+{
+  const HutStock *stock = hut_design_get_panel_stock (design, panel);
+
+  return stock != NULL ? hut_snap_mm (hut_stock_mean_mm (stock)) : 0.0;
+}
+
+double
+hut_fit_wall_mm (const HutDesign *design,
+                 HutSide side)
+{
+  double wall_mm = 0.0;
+
+  for (int shell = 0; shell < HUT_SHELL_COUNT; shell++)
+    {
+      const HutPanelId panel = { (HutShellId) shell, side };
+
+      if (hut_shell_has_panel (&design->shell, panel))
+        wall_mm = MAX (wall_mm, hut_fit_thickness_mm (design, panel));
+    }
+  return wall_mm;
+}
+
+double
+hut_fit_floor_mm (const HutDesign *design)
+{
+  const double bottom_mm = hut_fit_wall_mm (design, HUT_SIDE_BOTTOM);
+
+  return design->shell.bottom == HUT_BOTTOM_INSET ? hut_snap_mm (bottom_mm + design->shell.ledge_mm) : bottom_mm;
+}
+
+/* Glazing and frame of the thickest window of a side. */
+static double
+plates_mm (const HutDesign *design,
+           HutSide side)
+{
+  double deepest_mm = 0.0;
+
+  for (guint i = 0; i < design->windows->len; i++)
+    {
+      const HutWindow *window = g_ptr_array_index (design->windows, i);
+      const HutStock *glazing = hut_design_get_stock (design, window->glazing_stock);
+      const HutStock *frame = hut_design_get_stock (design, window->frame_stock);
+
+      if (window->at.panel.side != side || !hut_shell_has_panel (&design->shell, window->at.panel))
+        continue;
+      deepest_mm = MAX (deepest_mm,
+                        hut_snap_mm ((glazing != NULL ? hut_stock_mean_mm (glazing) : 0.0)
+                                     + (frame != NULL ? hut_stock_mean_mm (frame) : 0.0)));
+    }
+  return deepest_mm;
+}
+
+HutFit
+hut_fit_find (const HutDesign *design,
+              const HutIntrusion *intrusion)
+{
+  const HutBox3 swept = hut_machine_swept (&design->machine);
+  const gboolean has_machine = !hut_box3_is_empty (&swept);
+  const HutClearance *clear = &design->machine.clearance_mm;
+  const double *in = intrusion->side;
+  const double left_mm = clear->left + in[HUT_SIDE_LEFT], right_mm = clear->right + in[HUT_SIDE_RIGHT];
+  const double front_mm = clear->front + in[HUT_SIDE_FRONT], back_mm = clear->back + in[HUT_SIDE_BACK];
+  HutVec3 need = { left_mm + right_mm, front_mm + back_mm, in[HUT_SIDE_BOTTOM] + clear->top + in[HUT_SIDE_TOP] };
+  HutVec3 size, first;
+  HutFit fit;
+
+  if (has_machine)
+    {
+      need.x += swept.max.x - swept.min.x;
+      need.y += swept.max.y - swept.min.y;
+      need.z += MAX (swept.max.z, 0.0);
+    }
+  size = design->shell.fitted ? need : design->shell.inside_mm;
+  size = (HutVec3) { hut_snap_mm (size.x), hut_snap_mm (size.y), hut_snap_mm (size.z) };
+
+  first = (HutVec3) { hut_fit_wall_mm (design, HUT_SIDE_LEFT), hut_fit_wall_mm (design, HUT_SIDE_FRONT),
+                      hut_fit_floor_mm (design) };
+  fit.inside.min = first;
+  fit.inside.max = (HutVec3) { hut_snap_mm (first.x + size.x), hut_snap_mm (first.y + size.y),
+                               hut_snap_mm (first.z + size.z) };
+  fit.outer = (HutVec3) { hut_snap_mm (fit.inside.max.x + hut_fit_wall_mm (design, HUT_SIDE_RIGHT)),
+                          hut_snap_mm (fit.inside.max.y + hut_fit_wall_mm (design, HUT_SIDE_BACK)),
+                          hut_snap_mm (fit.inside.max.z + hut_fit_wall_mm (design, HUT_SIDE_TOP)) };
+
+  /* Spare room (negative when made too small by hand) is shared between the two sides. */
+  fit.machine_at = (HutVec3) {
+    hut_snap_mm (first.x + left_mm + (size.x - need.x) / 2.0 - (has_machine ? swept.min.x : 0.0)),
+    hut_snap_mm (first.y + front_mm + (size.y - need.y) / 2.0 - (has_machine ? swept.min.y : 0.0)),
+    hut_snap_mm (first.z + in[HUT_SIDE_BOTTOM]),
+  };
+  return fit;
+}
+
+/* Whether a panel of that side, as large as the outer box allows, misses the bed. */
+static gboolean
+side_is_oversize (const HutDesign *design,
+                  const HutFit *fit,
+                  HutSide side)
+{
+  const HutVec3 *outer = &fit->outer;
+
+  for (int shell = 0; shell < HUT_SHELL_COUNT; shell++)
+    {
+      const HutPanelId panel = { (HutShellId) shell, side };
+      const gboolean flat = side == HUT_SIDE_BOTTOM || side == HUT_SIDE_TOP;
+      double height_mm = outer->z;
+
+      if (!hut_shell_has_panel (&design->shell, panel))
+        continue;
+      if (side == HUT_SIDE_BOTTOM && design->shell.bottom == HUT_BOTTOM_BOUGHT)
+        continue;
+      if (design->shell.lid == HUT_LID_HOOD || design->shell.lid == HUT_LID_LIFT_OFF)
+        height_mm = shell == HUT_SHELL_BASE
+                        ? design->shell.seam_height_mm
+                        : outer->z - design->shell.seam_height_mm - design->shell.seam_gap_mm;
+      if (!hut_cutter_takes (&design->cutter, side == HUT_SIDE_LEFT || side == HUT_SIDE_RIGHT ? outer->y : outer->x,
+                             flat ? outer->y : height_mm))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+HutIntrusion
+hut_fit_intrusion (const HutDesign *design)
+{
+  HutIntrusion intrusion = { { 0.0 } };
+  gboolean strapped[HUT_SIDE_COUNT] = { FALSE };
+  gboolean grew = TRUE;
+
+  for (int side = 0; side < HUT_SIDE_COUNT; side++)
+    intrusion.side[side] = plates_mm (design, (HutSide) side);
+
+  while (design->joints.straps && grew)
+    {
+      const HutFit fit = hut_fit_find (design, &intrusion);
+
+      grew = FALSE;
+      for (int side = 0; side < HUT_SIDE_COUNT; side++)
+        if (!strapped[side] && side_is_oversize (design, &fit, (HutSide) side))
+          {
+            strapped[side] = grew = TRUE;
+            intrusion.side[side] = MAX (intrusion.side[side], hut_fit_wall_mm (design, (HutSide) side));
+          }
+    }
+  return intrusion;
+}
