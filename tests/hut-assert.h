@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 #include <glib.h>
+#include <locale.h>
 #include <math.h>
 #include <setjmp.h>
 #include <stdarg.h>
@@ -9,6 +10,13 @@
 #include <stdint.h>
 #include <stdio.h>
 #include <cmocka.h>
+
+/* Tests run in the locale of their environment, as the program does: the setup "comma" depends on it. */
+__attribute__ ((constructor)) static void
+hut_assert_use_locale (void)
+{
+  setlocale (LC_ALL, "");
+}
 
 #define assert_near(value, expected, tolerance)                                                     \
   do                                                                                                \

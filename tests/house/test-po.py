@@ -1,0 +1,100 @@
+#!/usr/bin/env python3
+# tests/house/test-po.py: every file with visible strings is listed for translation, and translations compile.
+# SPDX-License-Identifier: GPL-3.0-or-later
+import re
+import subprocess
+import tempfile
+import unittest
+
+import house
+
+LIST = "po/POTFILES.in"
+MARKED_CODE = re.compile(r'(?<!\w)(?:N?C?_|ngettext|g_dgettext|g_dngettext)\s*\(\s*"')
+MARKED_UI = re.compile(r'translatable="(?:yes|true)"')
+TRANSLATED_BY_RULE = (".desktop.in", ".metainfo.xml.in", ".mime.xml.in", ".gschema.xml")
+
+
+def has_strings(root, path):
+    if path.suffix == ".c":
+        return MARKED_CODE.search(house.without_comments(house.read(root, path))) is not None
+    if path.suffix == ".ui":
+        return MARKED_UI.search(house.read(root, path)) is not None
+    return path.name.endswith(TRANSLATED_BY_RULE)
+
+
+def find_faults(root):
+    listed = [line for line in house.read(root, LIST).splitlines()
+              if line.strip() and not line.startswith("#")]
+    wanted = {str(path.relative_to(root)) for folder in ("src", "ui")
+              for path in (root / folder).rglob("*") if path.is_file()
+              if has_strings(root, path.relative_to(root))}
+    complaints = [f"{name}: has visible strings, but is not in {LIST}"
+                  for name in sorted(wanted - set(listed))]
+    complaints += [f"{name}: is in {LIST} without visible strings"
+                   for name in sorted(set(listed) - wanted)]
+    if listed != sorted(set(listed)):
+        complaints.append(f"{LIST}: must be sorted, each name once")
+    return complaints
+
+
+def languages(root):
+    return [line for line in house.read(root, "po/LINGUAS").split() if not line.startswith("#")]
+
+
+class Po(unittest.TestCase):
+    def test_the_list_is_complete_and_sorted(self):
+        complaints = find_faults(house.ROOT)
+        self.assertEqual(complaints, [], house.report(complaints))
+
+    def test_each_language_compiles_with_all_checks(self):
+        self.assertNotEqual(languages(house.ROOT), [])
+        for language in languages(house.ROOT):
+            result = subprocess.run(["msgfmt", "--check", "--check-accelerators=_", "-o", "/dev/null",
+                                     house.ROOT / "po" / f"{language}.po"],
+                                    capture_output=True, text=True)
+            self.assertEqual((result.returncode, result.stderr), (0, ""))
+
+    def test_templates_keep_their_place_holders(self):
+        for language in languages(house.ROOT):
+            complaints = find_lost_holders(house.ROOT / "po" / f"{language}.po")
+            self.assertEqual(complaints, [], house.report(complaints))
+
+    def find_in(self, files):
+        with house.small_tree({"ui/a.css": ""} | files) as root:
+            return find_faults(root)
+
+    def test_an_unlisted_a_stale_and_an_unsorted_name_are_caught(self):
+        code = {"src/app/hut-a.c": 's = _("a");', "src/geom/hut-b.c": 's = N_("b");',
+                "src/app/hut-c.c": '/* _("c") */'}
+        self.assertEqual(len(self.find_in(code | {LIST: "src/app/hut-a.c\n"})), 1)
+        self.assertEqual(self.find_in(code | {LIST: "src/app/hut-a.c\nsrc/geom/hut-b.c\n"}), [])
+        self.assertEqual(len(self.find_in(code | {LIST: "src/geom/hut-b.c\nsrc/app/hut-a.c\n"})), 1)
+        self.assertEqual(
+            len(self.find_in(code | {LIST: "src/app/hut-a.c\nsrc/app/hut-c.c\nsrc/geom/hut-b.c\n"})), 1)
+
+    def test_a_lost_place_holder_is_caught(self):
+        good = 'msgid "{what} is {is} mm"\nmsgstr "{what} ist {is} mm"\n'
+        bad = 'msgid "{what} is {is} mm"\nmsgstr "{was} ist {is} mm"\n'
+        untranslated = 'msgid "{what}"\nmsgstr ""\n'
+        for text, count in ((good, 0), (bad, 1), (untranslated, 0)):
+            with tempfile.NamedTemporaryFile("w", suffix=".po") as file:
+                file.write('msgid ""\nmsgstr "Content-Type: text/plain; charset=UTF-8\\n"\n\n' + text)
+                file.flush()
+                self.assertEqual(len(find_lost_holders(file.name)), count, text)
+
+
+def find_lost_holders(po):
+    """Entries whose translation has other {place holders} than the original."""
+    joined = subprocess.run(["msgcat", "--no-wrap", "--no-location", po], capture_output=True,
+                            check=True, text=True).stdout
+    complaints = []
+    for entry in joined.split("\n\n"):
+        pairs = {key: value for key, value in re.findall(r'^(msg\w+(?:\[0\])?) "(.*)"$', entry, re.M)}
+        source, target = pairs.get("msgid", ""), pairs.get("msgstr", "")
+        if target and sorted(re.findall(r"\{\w+\}", source)) != sorted(re.findall(r"\{\w+\}", target)):
+            complaints.append(f"{po}: {source!r} and {target!r} differ in their place holders")
+    return complaints
+
+
+if __name__ == "__main__":
+    unittest.main()
