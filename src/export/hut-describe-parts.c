@@ -1,0 +1,260 @@
+/* src/export/hut-describe-parts.c: parts, splices, holes and sheets in the description.
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#define G_LOG_DOMAIN "hut-export"
+#include "config.h"
+#include "export/hut-describe-private.h"
+
+#define DEGREES_PER_RADIAN (180.0 / G_PI)
+
+const char *
+hut_describe_part_kind (HutPartKind kind)
+{
+  switch (kind)
+    {
+    case HUT_PART_PANEL:
+      return "panel";
+    case HUT_PART_GLAZING:
+      return "glazing";
+    case HUT_PART_FRAME:
+      return "frame";
+    case HUT_PART_STRAP:
+      return "strap";
+    }
+  g_return_val_if_reached ("panel");
+}
+
+/* The tool's path, or why there is none. Bought parts have neither: nobody cuts them here. */
+static void
+describe_cut (HutXmlOut     *out,
+              const HutPart *part)
+{
+  g_autoptr(GError) error = NULL;
+  g_autoptr(HutRegion) cut = NULL;
+
+  if (part->bought)
+    return;
+  cut = hut_part_dup_cut (part, &error);
+  if (cut == NULL)
+    {
+      hut_xml_out_open (out, "no-cut");
+      hut_xml_out_text (out, "reason", error->message);
+    }
+  else
+    {
+      hut_xml_out_open (out, "cut");
+      hut_xml_out_number (out, "length", hut_region_length_mm (cut));
+      hut_describe_region (out, cut);
+    }
+  hut_xml_out_close (out);
+}
+
+void
+hut_describe_parts (HutXmlOut         *out,
+                    const HutAssembly *assembly,
+                    const HutPartSet  *parts)
+{
+  hut_xml_out_open (out, "parts");
+  for (guint i = 0; i < parts->parts->len; i++)
+    {
+      const HutPart *part = parts->parts->pdata[i];
+      const double area_mm2 = hut_region_area_mm2 (part->region);
+      double matrix[16];
+
+      hut_part_get_matrix (part, assembly, matrix);
+      hut_xml_out_open (out, "part");
+      hut_xml_out_text (out, "id", part->id);
+      hut_xml_out_text (out, "label", part->label);
+      hut_xml_out_text (out, "kind", hut_describe_part_kind (part->kind));
+      hut_xml_out_text (out, "panel", hut_describe_panel_name (assembly, part->panel));
+      if (part->item != NULL)
+        hut_xml_out_text (out, "window", part->item);
+      hut_xml_out_text (out, "stock", part->stock->id);
+      hut_xml_out_number (out, "thickness", part->thickness_mm);
+      hut_xml_out_number (out, "depth", part->depth_mm);
+      hut_xml_out_flag (out, "bought", part->bought);
+      hut_xml_out_number (out, "area", area_mm2);
+      hut_xml_out_number (out, "volume", area_mm2 * part->thickness_mm);
+      hut_xml_out_numbers (out, "matrix", matrix, G_N_ELEMENTS (matrix));
+      hut_describe_region (out, part->region);
+      describe_cut (out, part);
+      hut_xml_out_close (out);
+    }
+  hut_xml_out_close (out);
+}
+
+void
+hut_describe_splices (HutXmlOut         *out,
+                      const HutAssembly *assembly,
+                      const HutPartSet  *parts)
+{
+  hut_xml_out_open (out, "splices");
+  for (guint i = 0; i < parts->splices->len; i++)
+    {
+      const HutSplice *splice = &g_array_index (parts->splices, HutSplice, i);
+
+      hut_xml_out_open (out, "splice");
+      hut_xml_out_text (out, "panel", hut_describe_panel_name (assembly, splice->panel));
+      hut_xml_out_text (out, "of", hut_describe_part_kind (splice->of));
+      if (splice->item != NULL)
+        hut_xml_out_text (out, "window", splice->item);
+      hut_xml_out_text (out, "line", splice->vertical ? "vertical" : "horizontal");
+      hut_xml_out_number (out, "at", splice->at_mm);
+      hut_xml_out_number (out, "from", splice->from_mm);
+      hut_xml_out_number (out, "to", splice->to_mm);
+      hut_xml_out_count (out, "fingers", splice->finger_count);
+      hut_xml_out_number (out, "reach", splice->reach_mm);
+      hut_xml_out_close (out);
+    }
+  hut_xml_out_close (out);
+}
+
+/* TRUE when the border of a hole runs, at least for a piece, along the border of a part. A splice
+ * that parts a hole's border puts a corner of each part on it; else a corner of the hole lies on the
+ * part's border. No part has material inside a hole, so containing with border means touching. */
+static gboolean
+path_borders_part (const HutPath *path,
+                   const HutPart *part)
+{
+  for (guint i = 0; i < hut_path_get_count (path); i++)
+    {
+      if (hut_region_contains (part->region, hut_path_get (path, i)->p))
+        return TRUE;
+    }
+  for (guint i = 0; i < hut_path_get_count (part->region->outer); i++)
+    {
+      if (hut_path_contains (path, hut_path_get (part->region->outer, i)->p))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static gboolean
+hole_is_in_part (const HutPlacedHole *hole,
+                 const HutPart       *part)
+{
+  if (part->kind != HUT_PART_PANEL || part->panel != hole->panel)
+    return FALSE;
+  for (guint i = 0; i < hole->paths->len; i++)
+    {
+      if (path_borders_part (hole->paths->pdata[i], part))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static void
+describe_hole (HutXmlOut           *out,
+               const HutAssembly   *assembly,
+               const HutPartSet    *parts,
+               const HutPlacedHole *hole)
+{
+  const gboolean is_window = hole->source == HUT_HOLE_WINDOW;
+
+  hut_xml_out_open (out, is_window ? "window" : "opening");
+  hut_xml_out_text (out, "id", hole->item);
+  hut_xml_out_text (out, "name", is_window
+                    ? hut_design_get_window (assembly->design, hole->item)->name
+                    : hut_design_get_opening (assembly->design, hole->item)->name);
+  hut_xml_out_text (out, "panel", hut_describe_panel_name (assembly, hole->panel));
+  hut_xml_out_number (out, "u", hole->centre.u);
+  hut_xml_out_number (out, "v", hole->centre.v);
+  hut_xml_out_flag (out, "cut", hole->cut);
+  hut_describe_rect (out, "bounds", hole->bounds);
+  for (guint i = 0; hole->cut && i < parts->parts->len; i++)
+    {
+      const HutPart *part = parts->parts->pdata[i];
+
+      if (hole_is_in_part (hole, part))
+        {
+          hut_xml_out_open (out, "in");
+          hut_xml_out_text (out, "part", part->id);
+          hut_xml_out_close (out);
+        }
+    }
+  hut_xml_out_close (out);
+}
+
+void
+hut_describe_holes (HutXmlOut         *out,
+                    const HutAssembly *assembly,
+                    const HutPartSet  *parts)
+{
+  hut_xml_out_open (out, "holes");
+  for (guint i = 0; i < assembly->holes->len; i++)
+    describe_hole (out, assembly, parts, assembly->holes->pdata[i]);
+  hut_xml_out_close (out);
+}
+
+static void
+describe_laid_part (HutXmlOut         *out,
+                    const HutPartSet  *parts,
+                    const HutLaidPart *laid)
+{
+  const HutPart *part = parts->parts->pdata[laid->part];
+
+  hut_xml_out_open (out, "laid");
+  hut_xml_out_text (out, "part", part->id);
+  hut_xml_out_number (out, "turn", laid->placement.turn_rad * DEGREES_PER_RADIAN);
+  hut_xml_out_number (out, "u", laid->placement.shift.u);
+  hut_xml_out_number (out, "v", laid->placement.shift.v);
+  hut_xml_out_close (out);
+}
+
+void
+hut_describe_sheets (HutXmlOut         *out,
+                     const HutPartSet  *parts,
+                     const HutSheetSet *sheets)
+{
+  hut_xml_out_open (out, "sheets");
+  for (guint i = 0; i < sheets->sheets->len; i++)
+    {
+      const HutSheet *sheet = sheets->sheets->pdata[i];
+
+      hut_xml_out_open (out, "sheet");
+      hut_xml_out_text (out, "stock", sheet->stock->id);
+      hut_xml_out_count (out, "number", sheet->number);
+      hut_xml_out_number (out, "width", sheet->width_mm);
+      hut_xml_out_number (out, "depth", sheet->depth_mm);
+      for (guint j = 0; j < sheet->laid->len; j++)
+        describe_laid_part (out, parts, &g_array_index (sheet->laid, HutLaidPart, j));
+      hut_xml_out_close (out);
+    }
+  for (guint i = 0; i < sheets->unplaced->len; i++)
+    {
+      const HutPart *part = parts->parts->pdata[g_array_index (sheets->unplaced, guint, i)];
+
+      hut_xml_out_open (out, "unplaced");
+      hut_xml_out_text (out, "part", part->id);
+      hut_xml_out_close (out);
+    }
+  hut_xml_out_close (out);
+}
+
+void
+hut_describe_totals (HutXmlOut         *out,
+                     const HutPartSet  *parts,
+                     const HutSheetSet *sheets)
+{
+  guint bought_count = 0;
+  double area_mm2 = 0.0, volume_mm3 = 0.0, length_mm = 0.0;
+
+  for (guint i = 0; i < parts->parts->len; i++)
+    {
+      const HutPart *part = parts->parts->pdata[i];
+      g_autoptr(HutRegion) cut = part->bought ? NULL : hut_part_dup_cut (part, NULL);
+
+      bought_count += part->bought ? 1 : 0;
+      area_mm2 += hut_region_area_mm2 (part->region);
+      volume_mm3 += hut_region_area_mm2 (part->region) * part->thickness_mm;
+      length_mm += cut != NULL ? hut_region_length_mm (cut) : 0.0;
+    }
+  hut_xml_out_open (out, "totals");
+  hut_xml_out_count (out, "parts", parts->parts->len);
+  hut_xml_out_count (out, "bought", bought_count);
+  hut_xml_out_count (out, "sheets", sheets->sheets->len);
+  hut_xml_out_count (out, "unplaced", sheets->unplaced->len);
+  hut_xml_out_number (out, "area", area_mm2);
+  hut_xml_out_number (out, "volume", volume_mm3);
+  hut_xml_out_number (out, "cut-length", length_mm);
+  hut_xml_out_close (out);
+}
