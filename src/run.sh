@@ -18,7 +18,7 @@ install_packages "$root/src/packages.txt"
 build "$build_dir" --buildtype=debugoptimized
 
 # What an installed program finds under its prefix lies in the build folder here.
-GSETTINGS_SCHEMA_DIR=$build_dir/ui
+GSETTINGS_SCHEMA_DIR=$build_dir/src/app
 HUTCHWRIGHT_LOCALE_DIR=$build_dir/po
 export GSETTINGS_SCHEMA_DIR HUTCHWRIGHT_LOCALE_DIR
 
