@@ -33,6 +33,7 @@ typedef struct
   HutSide side;
 } HutPanelId;
 
+/* TRUE when both name the same panel. */
 gboolean hut_panel_id_equal (HutPanelId a, HutPanelId b);
 /* (transfer none): "base-front"; static. */
 const char *hut_panel_id_to_string (HutPanelId id);

@@ -32,6 +32,7 @@ HutDesign *hut_design_from_xml (const char *data,
 /* (transfer full): canonical text, the same for equal designs on any machine. */
 char *hut_design_to_xml (const HutDesign *self) G_GNUC_WARN_UNUSED_RESULT;
 
+/* Reads @path and hands it to hut_design_from_xml (); HUT_FILE_ERROR_IO when it cannot be read. */
 HutDesign *hut_design_load (const char *path, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 /* Atomic and durable: the old file stays whole until the new one is on disk. */
 gboolean hut_design_save (const HutDesign *self, const char *path, GError **error);

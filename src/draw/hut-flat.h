@@ -24,6 +24,7 @@ typedef struct
   double pan_x_px, pan_y_px;
 } HutFlatView;
 
+/* The view that shows all of @drawing in the middle of the area, @border_px free on each side. */
 HutFlatView hut_flat_view_fit (HutRect drawing, double width_px, double height_px, double border_px);
 /* Index of the panel under a pixel and the point in its frame, or -1. */
 int hut_flat_pick_panel (const HutFlatLayout *layout, const HutAssembly *assembly, const HutFlatView *view, double x_px, double y_px, HutPoint *at);
@@ -50,4 +51,5 @@ typedef struct
   HutTranslate translate;         /* or NULL */
 } HutFlatStyle;
 
+/* Draws the whole view on @cr; @findings may be NULL, the rest not. Nothing is kept. */
 void hut_flat_draw (cairo_t *cr, const HutAssembly *assembly, const HutPartSet *parts, const GPtrArray *findings, const HutFlatLayout *layout, const HutFlatView *view, const HutFlatStyle *style, double width_px, double height_px);

@@ -25,6 +25,7 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutPath, hut_path_free)
 HutPath *hut_path_new_rect (HutRect rect, double radius_mm) G_GNUC_WARN_UNUSED_RESULT;
 HutPath *hut_path_new_circle (HutPoint centre, double radius_mm) G_GNUC_WARN_UNUSED_RESULT;
 
+/* Adds a corner; the border from the last corner back to the first stays implied. */
 void hut_path_append (HutPath *self, HutPoint p, double bulge, HutEdgeKind kind);
 guint hut_path_get_count (const HutPath *self);
 /* (transfer none), valid until the path changes; NULL when there is no such corner */
@@ -51,6 +52,7 @@ typedef enum
  * rounding of doubles on a 10 m sheet. */
 #define HUT_BORDER_MM 1e-6
 
+/* Which side of the border @p is on; arcs are exact. */
 HutPathSide hut_path_locate (const HutPath *self, HutPoint p);
 /* TRUE when @p is inside or on the border; arcs are exact. */
 gboolean hut_path_contains (const HutPath *self, HutPoint p);
@@ -67,6 +69,7 @@ typedef struct
   HutPoint shift;  /* mm */
 } HutPlacement;
 
+/* Where the placement puts @p. */
 HutPoint hut_placement_apply (const HutPlacement *self, HutPoint p);
 /* A mirrored path keeps its role: it is reversed so that outer stays counter-clockwise. */
 HutPath *hut_path_dup_placed (const HutPath *self, const HutPlacement *placement) G_GNUC_WARN_UNUSED_RESULT;

@@ -21,6 +21,7 @@ typedef struct
   HutVec3 origin, u, v, w;
 } HutFrame3;
 
+/* Sum, multiple and inner product (mm2 for two lengths, mm for a length on a unit vector). */
 HutVec3 hut_vec3_add (HutVec3 a, HutVec3 b);
 HutVec3 hut_vec3_scale (HutVec3 a, double factor_ratio);
 double hut_vec3_dot (HutVec3 a, HutVec3 b);
