@@ -113,6 +113,7 @@ side_is_oversize (const HutDesign *design,
   for (int shell = 0; shell < HUT_SHELL_COUNT; shell++)
     {
       const HutPanelId panel = { (HutShellId) shell, side };
+      const HutStock *stock = hut_design_get_panel_stock (design, panel);
       const gboolean flat = side == HUT_SIDE_BOTTOM || side == HUT_SIDE_TOP;
       double height_mm = outer->z;
 
@@ -124,8 +125,10 @@ side_is_oversize (const HutDesign *design,
         height_mm = shell == HUT_SHELL_BASE
                         ? design->shell.seam_height_mm
                         : outer->z - design->shell.seam_height_mm - design->shell.seam_gap_mm;
-      if (!hut_cutter_takes (&design->cutter, side == HUT_SIDE_LEFT || side == HUT_SIDE_RIGHT ? outer->y : outer->x,
-                             flat ? outer->y : height_mm))
+      if (stock != NULL
+          && !hut_cutter_takes_stock (&design->cutter, stock,
+                                      side == HUT_SIDE_LEFT || side == HUT_SIDE_RIGHT ? outer->y : outer->x,
+                                      flat ? outer->y : height_mm))
         return TRUE;
     }
   return FALSE;

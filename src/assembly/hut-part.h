@@ -78,5 +78,22 @@ gboolean hut_cutter_takes (const HutCutter *self, double width_mm, double height
 /* Usable bed: bed less the margin all round, mm; may be <= 0. */
 double hut_cutter_usable_width_mm (const HutCutter *self);
 double hut_cutter_usable_depth_mm (const HutCutter *self);
+
+/* A stock's sheet as it lies on the bed: cut down to the bed where it is larger, turned by 90 degrees
+ * when more of it fits that way, mm. */
+void hut_cutter_sheet (const HutCutter *self, const HutStock *stock, double *width_mm, double *depth_mm);
+/* Room for a part on that sheet: less the margin all round and one kerf, mm; may be <= 0. */
+void hut_cutter_room (const HutCutter *self, const HutStock *stock, double *width_mm, double *depth_mm);
+/* TRUE when a rectangle of that stock can be cut: fits its room at 0, 90 or, if allowed, any angle. */
+gboolean hut_cutter_takes_stock (const HutCutter *self, const HutStock *stock, double width_mm, double height_mm);
+/**
+ * hut_rect_fits_turned:
+ * @angle_rad: (out) (optional): the turn, counter-clockwise, 0 .. pi/2
+ *
+ * Whether a rectangle fits into another one at some angle. The wanted width of a rectangle turned by a
+ * is w cos a + h sin a, its height w sin a + h cos a (elementary trigonometry); both have one maximum
+ * in between, so a fine grid of angles finds any room worth having.
+ */
+gboolean hut_rect_fits_turned (double width_mm, double height_mm, double room_width_mm, double room_height_mm, double *angle_rad);
 /* (transfer full): the tool's path round the part: kerf and fit allowance applied. */
 HutRegion *hut_part_dup_cut (const HutPart *self, GError **error) G_GNUC_WARN_UNUSED_RESULT;
