@@ -3,16 +3,12 @@
 #include "config.h"
 #include "cli/hut-cli.h"
 
-#include <locale.h>
-
-#include <glib/gi18n-lib.h>
+#include "cli/hut-cli-locale.h"
 
 int
 main (int    argc,
       char **argv)
 {
-  setlocale (LC_ALL, "");
-  bindtextdomain (GETTEXT_PACKAGE, HUT_LOCALE_DIR);
-  bind_textdomain_codeset (GETTEXT_PACKAGE, "UTF-8");
+  hut_cli_use_locale ();
   return hut_cli_run (argc, argv);
 }
