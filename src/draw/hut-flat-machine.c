@@ -1,0 +1,148 @@
+/* src/draw/hut-flat-machine.c: the machine and its motion, seen through a panel.
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#define G_LOG_DOMAIN "hut-draw"
+#include "config.h"
+#include "draw/hut-flat-machine.h"
+
+/* Own choice, px: lines thinner than any cut edge. */
+#define BODY_LINE_PX 0.8
+#define MOTION_LINE_PX 1.0
+#define KEEP_OUT_LINE_PX 1.2
+#define HATCH_STEP_PX 9.0
+#define HATCH_LINE_PX 0.6
+#define HATCH_ALPHA_RATIO 0.45
+#define NAME_PAD_PX 4.0
+
+/* A body where it was measured, without its travel. */
+static HutBox3
+home_box (const HutAssembly *assembly,
+          const HutBody *body)
+{
+  return hut_box3_shift (&body->box, assembly->machine_at);
+}
+
+static HutPxRect
+shadow_px (const HutFlatScene *scene,
+           guint index,
+           const HutBox3 *box)
+{
+  const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
+
+  return hut_flat_scene_rect (scene, index, hut_frame3_shadow (&panel->frame, box));
+}
+
+static void
+fill_bodies (const HutFlatScene *scene,
+             guint index)
+{
+  const HutMachine *machine = &scene->assembly->design->machine;
+  HutInk *ink = scene->ink;
+
+  hut_ink_colour (ink, ink->palette->machine_fill);
+  for (guint i = 0; i < machine->bodies->len; i++)
+    {
+      const HutBody *body = g_ptr_array_index (machine->bodies, i);
+
+      if (body->kind == HUT_BODY_KEEP_OUT)
+        continue;
+      const HutBox3 box = home_box (scene->assembly, body);
+      const HutPxRect px = shadow_px (scene, index, &box);
+      cairo_rectangle (ink->cr, px.x, px.y, px.width, px.height);
+    }
+  cairo_fill (ink->cr);
+}
+
+static void
+draw_keep_out (const HutFlatScene *scene,
+               HutPxRect px)
+{
+  HutInk *ink = scene->ink;
+
+  cairo_save (ink->cr);
+  cairo_rectangle (ink->cr, px.x, px.y, px.width, px.height);
+  cairo_clip (ink->cr);
+  hut_ink_line (ink, HUT_LINE_KEEP_OUT, HATCH_LINE_PX);
+  hut_ink_colour_alpha (ink, ink->palette->keep_out_line, HATCH_ALPHA_RATIO);
+  hut_ink_hatch (ink, px.x, px.y, px.width, px.height, HATCH_STEP_PX);
+  cairo_restore (ink->cr);
+
+  hut_ink_line (ink, HUT_LINE_KEEP_OUT, KEEP_OUT_LINE_PX);
+  hut_ink_colour (ink, ink->palette->keep_out_line);
+  hut_flat_scene_stroke_rect (scene, px);
+}
+
+static void
+draw_body (const HutFlatScene *scene,
+           guint index,
+           const HutBody *body)
+{
+  HutInk *ink = scene->ink;
+  const HutBox3 home = home_box (scene->assembly, body);
+  const HutPxRect px = shadow_px (scene, index, &home);
+
+  if (body->kind == HUT_BODY_KEEP_OUT)
+    {
+      draw_keep_out (scene, px);
+      return;
+    }
+  hut_ink_line (ink, HUT_LINE_SOLID, BODY_LINE_PX);
+  hut_ink_colour (ink, ink->palette->machine_line);
+  hut_flat_scene_stroke_rect (scene, px);
+  if (body->kind == HUT_BODY_MOVING)
+    {
+      const HutBox3 swept = hut_assembly_body_box (scene->assembly, body);
+
+      hut_ink_line (ink, HUT_LINE_MOTION, MOTION_LINE_PX);
+      hut_ink_colour (ink, ink->palette->motion_line);
+      hut_flat_scene_stroke_rect (scene, shadow_px (scene, index, &swept));
+    }
+}
+
+/* The name in the lower left corner of the shadow, where it fits. */
+static void
+draw_name (const HutFlatScene *scene,
+           guint index,
+           const HutBody *body)
+{
+  HutInk *ink = scene->ink;
+  const HutBox3 home = home_box (scene->assembly, body);
+  const HutPxRect px = shadow_px (scene, index, &home);
+  const char *name = body->name != NULL && *body->name != '\0' ? body->name : body->id;
+  const double size_px = ink->text_px - 2.0;
+  double width_px, height_px;
+
+  /* Cheap refusal before the text is laid out: nothing readable is narrower than it is high. */
+  if (name == NULL || px.width < 2.0 * size_px || px.height < size_px)
+    return;
+  hut_ink_measure (ink, name, size_px, FALSE, &width_px, &height_px);
+  if (width_px + 2.0 * NAME_PAD_PX > px.width || height_px + NAME_PAD_PX > px.height)
+    return;
+  hut_ink_text (ink, name,
+                &(HutInkText) {
+                  .x_px = px.x + NAME_PAD_PX,
+                  .y_px = px.y + px.height - NAME_PAD_PX / 2.0 - height_px / 2.0,
+                  .size_px = size_px,
+                  .colour = ink->palette->text_dim,
+                  .plate = body->kind == HUT_BODY_KEEP_OUT,
+                });
+}
+
+void
+hut_flat_machine_draw (const HutFlatScene *scene,
+                       guint index)
+{
+  const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
+  const HutMachine *machine = &scene->assembly->design->machine;
+  const HutPxRect clip
+      = hut_flat_scene_rect (scene, index, (HutRect) { 0.0, 0.0, panel->width_mm, panel->height_mm });
+
+  cairo_save (scene->ink->cr);
+  cairo_rectangle (scene->ink->cr, clip.x, clip.y, clip.width, clip.height);
+  cairo_clip (scene->ink->cr);
+  fill_bodies (scene, index);
+  for (guint i = 0; i < machine->bodies->len; i++)
+    draw_body (scene, index, g_ptr_array_index (machine->bodies, i));
+  for (guint i = 0; i < machine->bodies->len; i++)
+    draw_name (scene, index, g_ptr_array_index (machine->bodies, i));
+  cairo_restore (scene->ink->cr);
+}
