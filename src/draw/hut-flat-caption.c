@@ -17,18 +17,18 @@
 
 /* "Base front · 6.1 mm"; only the name, or nothing, when the panel is too small for it. */
 void
-hut_flat_caption_draw (const HutFlatScene *scene,
-                       guint index)
+hut_flat_caption_draw (const HutFlatScene *scene, guint index)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
   HutInk *ink = scene->ink;
-  const HutPxRect px
-      = hut_flat_scene_rect (scene, index, (HutRect) { 0.0, 0.0, panel->width_mm, panel->height_mm });
+  const HutPxRect px = hut_flat_scene_rect (
+      scene, index, (HutRect){ 0.0, 0.0, panel->width_mm, panel->height_mm });
   const char *title = hut_ink_tr (ink, hut_panel_id_title (panel->id));
   g_autofree char *thickness = hut_ink_dup_number (ink, panel->thickness_mm, 2);
   /* Translators: name of a panel, its thickness in mm */
-  g_autofree char *full = g_strdup_printf (hut_ink_tr (ink, panel->bought ? N_ ("%s · %s mm, bought") : N_ ("%s · %s mm")),
-                                           title, thickness);
+  g_autofree char *full = g_strdup_printf (
+      hut_ink_tr (ink, panel->bought ? N_ ("%s · %s mm, bought") : N_ ("%s · %s mm")), title,
+      thickness);
   const char *text = full;
   double width_px, height_px;
 
@@ -48,19 +48,19 @@ hut_flat_caption_draw (const HutFlatScene *scene,
   const double low_px = px.y + px.height - height_px;
   const gboolean held = y_px < height_px / 2.0 || px.x < 0.0;
 
-  hut_ink_text (ink, text,
-                &(HutInkText) {
-                  .x_px = MIN (MAX (px.x, held ? 2.0 * CAPTION_GAP_PX : px.x), px.x + px.width - width_px),
-                  .y_px = MIN (MAX (y_px, height_px / 2.0 + CAPTION_GAP_PX), low_px),
-                  .bold = TRUE,
-                  .plate = held,
-                  .colour = ink->palette->text,
-                });
+  hut_ink_text (
+      ink, text,
+      &(HutInkText){
+          .x_px = MIN (MAX (px.x, held ? 2.0 * CAPTION_GAP_PX : px.x), px.x + px.width - width_px),
+          .y_px = MIN (MAX (y_px, height_px / 2.0 + CAPTION_GAP_PX), low_px),
+          .bold = TRUE,
+          .plate = held,
+          .colour = ink->palette->text,
+      });
 }
 
 static void
-tick (cairo_t *cr,
-      HutPoint at)
+tick (cairo_t *cr, HutPoint at)
 {
   cairo_move_to (cr, at.u - TICK_PX, at.v + TICK_PX);
   cairo_line_to (cr, at.u + TICK_PX, at.v - TICK_PX);
@@ -90,34 +90,34 @@ hut_flat_dimension (HutInk *ink,
   tick (ink->cr, to_px);
   cairo_stroke (ink->cr);
   hut_ink_text (ink, text,
-                &(HutInkText) {
-                  .x_px = (from_px.u + to_px.u) / 2.0,
-                  .y_px = (from_px.v + to_px.v) / 2.0,
-                  .size_px = size_px,
-                  .align = HUT_TEXT_MIDDLE,
-                  .turned = upright,
-                  .plate = TRUE,
-                  .colour = colour,
+                &(HutInkText){
+                    .x_px = (from_px.u + to_px.u) / 2.0,
+                    .y_px = (from_px.v + to_px.v) / 2.0,
+                    .size_px = size_px,
+                    .align = HUT_TEXT_MIDDLE,
+                    .turned = upright,
+                    .plate = TRUE,
+                    .colour = colour,
                 });
 }
 
 void
-hut_flat_dimensions_draw (const HutFlatScene *scene,
-                          guint index)
+hut_flat_dimensions_draw (const HutFlatScene *scene, guint index)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
   HutInk *ink = scene->ink;
-  const HutPxRect px
-      = hut_flat_scene_rect (scene, index, (HutRect) { 0.0, 0.0, panel->width_mm, panel->height_mm });
+  const HutPxRect px = hut_flat_scene_rect (
+      scene, index, (HutRect){ 0.0, 0.0, panel->width_mm, panel->height_mm });
   const double gap_px = scene->layout->gap_mm * scene->view.scale_px_per_mm;
   const double off_px = DIMENSION_OFF_PX;
 
   if (gap_px >= off_px + ink->text_px)
-    hut_flat_dimension (ink, (HutPoint) { px.x - off_px, px.y + px.height }, (HutPoint) { px.x - off_px, px.y },
-                        panel->height_mm, ink->palette->text_dim);
+    hut_flat_dimension (ink, (HutPoint){ px.x - off_px, px.y + px.height },
+                        (HutPoint){ px.x - off_px, px.y }, panel->height_mm,
+                        ink->palette->text_dim);
   /* The width below shares its gap with the next panel's name. */
   if (gap_px >= off_px + CAPTION_GAP_PX + WIDTH_ROOM_RATIO * ink->text_px)
-    hut_flat_dimension (ink, (HutPoint) { px.x, px.y + px.height + off_px },
-                        (HutPoint) { px.x + px.width, px.y + px.height + off_px }, panel->width_mm,
+    hut_flat_dimension (ink, (HutPoint){ px.x, px.y + px.height + off_px },
+                        (HutPoint){ px.x + px.width, px.y + px.height + off_px }, panel->width_mm,
                         ink->palette->text_dim);
 }

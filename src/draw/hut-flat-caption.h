@@ -17,4 +17,8 @@ void hut_flat_dimensions_draw (const HutFlatScene *scene, guint panel);
  *
  * A dimension line with slanted ticks and its value in the middle; nothing where it is too short.
  */
-void hut_flat_dimension (HutInk *ink, HutPoint from_px, HutPoint to_px, double value_mm, HutColour colour);
+void hut_flat_dimension (HutInk *ink,
+                         HutPoint from_px,
+                         HutPoint to_px,
+                         double value_mm,
+                         HutColour colour);

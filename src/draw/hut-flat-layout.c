@@ -5,8 +5,8 @@
 #include "draw/hut-flat-layout.h"
 #include <math.h>
 
-/* Gap between panels as a share of the longest row, and its least, mm. Own choice: at a view that fits
- * a small window it leaves room for a caption above and a size below. */
+/* Gap between panels as a share of the longest row, and its least, mm. Own choice: at a view that
+ * fits a small window it leaves room for a caption above and a size below. */
 #define GAP_RATIO 0.042
 #define GAP_LEAST_MM 30.0
 
@@ -52,8 +52,7 @@ panel_column (const HutPanel *panel)
 }
 
 static int
-panel_row (const HutAssembly *assembly,
-           const HutPanel *panel)
+panel_row (const HutAssembly *assembly, const HutPanel *panel)
 {
   if (panel->id.side == HUT_SIDE_BOTTOM)
     return ROW_BOTTOM;
@@ -61,7 +60,7 @@ panel_row (const HutAssembly *assembly,
     return ROW_TOP;
   /* A wall of the lid where the base has none (a hinged front) closes the base's row. */
   if (panel->id.shell == HUT_SHELL_LID
-      && hut_assembly_find_panel (assembly, (HutPanelId) { HUT_SHELL_BASE, panel->id.side }) >= 0)
+      && hut_assembly_find_panel (assembly, (HutPanelId){ HUT_SHELL_BASE, panel->id.side }) >= 0)
     return ROW_LID;
   return ROW_BASE;
 }
@@ -86,8 +85,7 @@ grid_gap_mm (const Grid *grid)
 
 /* Empty rows and columns give up their gap too. */
 static void
-grid_place (Grid *grid,
-            double gap_mm)
+grid_place (Grid *grid, double gap_mm)
 {
   double at_mm = 0.0;
 
@@ -107,21 +105,18 @@ grid_place (Grid *grid,
 }
 
 HutRect
-hut_flat_layout_panel_rect (const HutFlatLayout *self,
-                            const HutAssembly *assembly,
-                            guint index)
+hut_flat_layout_panel_rect (const HutFlatLayout *self, const HutAssembly *assembly, guint index)
 {
   const HutPanel *panel = g_ptr_array_index (assembly->panels, index);
   const HutPoint at = self->at[index];
 
-  return (HutRect) { at.u, at.v, at.u + panel->width_mm, at.v + panel->height_mm };
+  return (HutRect){ at.u, at.v, at.u + panel->width_mm, at.v + panel->height_mm };
 }
 
 static void
-layout_take_bounds (HutFlatLayout *self,
-                    const HutAssembly *assembly)
+layout_take_bounds (HutFlatLayout *self, const HutAssembly *assembly)
 {
-  self->bounds = (HutRect) { 0.0, 0.0, -1.0, -1.0 };
+  self->bounds = (HutRect){ 0.0, 0.0, -1.0, -1.0 };
   for (guint i = 0; i < self->panel_count; i++)
     {
       const HutRect rect = hut_flat_layout_panel_rect (self, assembly, i);
@@ -180,10 +175,7 @@ hut_flat_layout_free (HutFlatLayout *self)
 }
 
 HutFlatView
-hut_flat_view_fit (HutRect drawing,
-                   double width_px,
-                   double height_px,
-                   double border_px)
+hut_flat_view_fit (HutRect drawing, double width_px, double height_px, double border_px)
 {
   const double width_mm = drawing.u1 - drawing.u0, height_mm = drawing.v1 - drawing.v0;
   const double free_x_px = MAX (1.0, width_px - 2.0 * border_px);
@@ -216,7 +208,7 @@ hut_flat_view_to_panel (const HutFlatView *self,
                         double x_px,
                         double y_px)
 {
-  return (HutPoint) {
+  return (HutPoint){
     (x_px - self->pan_x_px) / self->scale_px_per_mm - layout->at[panel].u,
     (self->pan_y_px - y_px) / self->scale_px_per_mm - layout->at[panel].v,
   };
@@ -238,7 +230,7 @@ hut_flat_pick_panel (const HutFlatLayout *layout,
       if (p.u >= 0.0 && p.v >= 0.0 && p.u <= panel->width_mm && p.v <= panel->height_mm)
         {
           *at = p;
-          return (int) i;
+          return (int)i;
         }
     }
   return -1;
@@ -263,7 +255,8 @@ pick_within (const HutFlatLayout *layout,
       if (hole->panel >= layout->panel_count || area_mm2 >= found_mm2)
         continue;
       const HutPoint p = hut_flat_view_to_panel (view, layout, hole->panel, pixel.u, pixel.v);
-      if (p.u < b.u0 - reach_mm || p.u > b.u1 + reach_mm || p.v < b.v0 - reach_mm || p.v > b.v1 + reach_mm)
+      if (p.u < b.u0 - reach_mm || p.u > b.u1 + reach_mm || p.v < b.v0 - reach_mm
+          || p.v > b.v1 + reach_mm)
         continue;
       found = hole->item;
       found_mm2 = area_mm2;
@@ -289,8 +282,7 @@ hut_flat_pick_item (const HutFlatLayout *layout,
 
 /* TRUE when @a comes before @b in the order of hut_flat_next_item (). */
 static gboolean
-hole_is_before (const HutPlacedHole *a,
-                const HutPlacedHole *b)
+hole_is_before (const HutPlacedHole *a, const HutPlacedHole *b)
 {
   if (a->panel != b->panel)
     return a->panel < b->panel;
@@ -302,9 +294,7 @@ hole_is_before (const HutPlacedHole *a,
 }
 
 const char *
-hut_flat_next_item (const HutAssembly *assembly,
-                    const char *item,
-                    gboolean forward)
+hut_flat_next_item (const HutAssembly *assembly, const char *item, gboolean forward)
 {
   const HutPlacedHole *from = item != NULL ? hut_assembly_get_hole (assembly, item) : NULL;
   const HutPlacedHole *best = NULL;

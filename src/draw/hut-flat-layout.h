@@ -2,8 +2,9 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * The box is unfolded so that no panel is turned: each lies upright in its own frame, as seen from
- * outside. The walls stand side by side in the order in which one walks round the box, the bottom hangs
- * under the front, the top (or the lid's top) stands over it, the lid's walls stand over the base's:
+ * outside. The walls stand side by side in the order in which one walks round the box, the bottom
+ * hangs under the front, the top (or the lid's top) stands over it, the lid's walls stand over the
+ * base's:
  *
  *              +-----+
  *              | top |
@@ -15,8 +16,8 @@
  *              | bottom
  *              +-----+
  *
- * Invariants: no two panels overlap; a panel that is missing moves no other one by more than the room
- * that its whole row or column gives up; the same assembly gives the same layout. */
+ * Invariants: no two panels overlap; a panel that is missing moves no other one by more than the
+ * room that its whole row or column gives up; the same assembly gives the same layout. */
 #pragma once
 #include "assembly/hut-assembly.h"
 
@@ -40,7 +41,8 @@ void hut_flat_layout_free (HutFlatLayout *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutFlatLayout, hut_flat_layout_free)
 
 /* The rectangle of a panel in the drawing, mm. */
-HutRect hut_flat_layout_panel_rect (const HutFlatLayout *self, const HutAssembly *assembly, guint panel);
+HutRect
+hut_flat_layout_panel_rect (const HutFlatLayout *self, const HutAssembly *assembly, guint panel);
 
 /* From drawing to pixels: x = pan_x + u * scale, y = pan_y - v * scale. */
 typedef struct
@@ -56,17 +58,37 @@ typedef struct
  *
  * Returns: the view that shows @drawing as large as possible in the middle
  */
-HutFlatView hut_flat_view_fit (HutRect drawing, double width_px, double height_px, double border_px);
+HutFlatView
+hut_flat_view_fit (HutRect drawing, double width_px, double height_px, double border_px);
 /* The pixel of a point of a panel's frame. */
-void hut_flat_view_to_px (const HutFlatView *self, const HutFlatLayout *layout, guint panel, HutPoint at, double *x_px, double *y_px);
+void hut_flat_view_to_px (const HutFlatView *self,
+                          const HutFlatLayout *layout,
+                          guint panel,
+                          HutPoint at,
+                          double *x_px,
+                          double *y_px);
 /* The point of a panel's frame under a pixel, also beyond the panel's border. */
-HutPoint hut_flat_view_to_panel (const HutFlatView *self, const HutFlatLayout *layout, guint panel, double x_px, double y_px);
+HutPoint hut_flat_view_to_panel (const HutFlatView *self,
+                                 const HutFlatLayout *layout,
+                                 guint panel,
+                                 double x_px,
+                                 double y_px);
 
 /* Index of the panel under a pixel and the point in its frame, or -1 with @at untouched. */
-int hut_flat_pick_panel (const HutFlatLayout *layout, const HutAssembly *assembly, const HutFlatView *view, double x_px, double y_px, HutPoint *at);
-/* Id of the opening or window under a pixel, or within @reach_px of it, smallest first; NULL if none. Lent by the
- * assembly. */
-const char *hut_flat_pick_item (const HutFlatLayout *layout, const HutAssembly *assembly, const HutFlatView *view, double x_px, double y_px, double reach_px);
+int hut_flat_pick_panel (const HutFlatLayout *layout,
+                         const HutAssembly *assembly,
+                         const HutFlatView *view,
+                         double x_px,
+                         double y_px,
+                         HutPoint *at);
+/* Id of the opening or window under a pixel, or within @reach_px of it, smallest first; NULL if
+ * none. Lent by the assembly. */
+const char *hut_flat_pick_item (const HutFlatLayout *layout,
+                                const HutAssembly *assembly,
+                                const HutFlatView *view,
+                                double x_px,
+                                double y_px,
+                                double reach_px);
 
 /**
  * hut_flat_next_item:
@@ -76,6 +98,7 @@ const char *hut_flat_pick_item (const HutFlatLayout *layout, const HutAssembly *
  *
  * Order: panel by panel as the assembly lists them, on each from top to bottom, then left to right.
  *
- * Returns: (nullable) (transfer none): the neighbour's id, the first (last) one for NULL, NULL at the end
+ * Returns: (nullable) (transfer none): the neighbour's id, the first (last) one for NULL, NULL at
+ * the end
  */
 const char *hut_flat_next_item (const HutAssembly *assembly, const char *item, gboolean forward);

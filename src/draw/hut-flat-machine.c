@@ -15,16 +15,13 @@
 
 /* A body where it was measured, without its travel. */
 static HutBox3
-home_box (const HutAssembly *assembly,
-          const HutBody *body)
+home_box (const HutAssembly *assembly, const HutBody *body)
 {
   return hut_box3_shift (&body->box, assembly->machine_at);
 }
 
 static HutPxRect
-shadow_px (const HutFlatScene *scene,
-           guint index,
-           const HutBox3 *box)
+shadow_px (const HutFlatScene *scene, guint index, const HutBox3 *box)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
 
@@ -32,8 +29,7 @@ shadow_px (const HutFlatScene *scene,
 }
 
 static void
-fill_bodies (const HutFlatScene *scene,
-             guint index)
+fill_bodies (const HutFlatScene *scene, guint index)
 {
   const HutMachine *machine = &scene->assembly->design->machine;
   HutInk *ink = scene->ink;
@@ -53,8 +49,7 @@ fill_bodies (const HutFlatScene *scene,
 }
 
 static void
-draw_keep_out (const HutFlatScene *scene,
-               HutPxRect px)
+draw_keep_out (const HutFlatScene *scene, HutPxRect px)
 {
   HutInk *ink = scene->ink;
 
@@ -72,9 +67,7 @@ draw_keep_out (const HutFlatScene *scene,
 }
 
 static void
-draw_body (const HutFlatScene *scene,
-           guint index,
-           const HutBody *body)
+draw_body (const HutFlatScene *scene, guint index, const HutBody *body)
 {
   HutInk *ink = scene->ink;
   const HutBox3 home = home_box (scene->assembly, body);
@@ -100,9 +93,7 @@ draw_body (const HutFlatScene *scene,
 
 /* The name in the lower left corner of the shadow, where it fits. */
 static void
-draw_name (const HutFlatScene *scene,
-           guint index,
-           const HutBody *body)
+draw_name (const HutFlatScene *scene, guint index, const HutBody *body)
 {
   HutInk *ink = scene->ink;
   const HutBox3 home = home_box (scene->assembly, body);
@@ -118,23 +109,22 @@ draw_name (const HutFlatScene *scene,
   if (width_px + 2.0 * NAME_PAD_PX > px.width || height_px + NAME_PAD_PX > px.height)
     return;
   hut_ink_text (ink, name,
-                &(HutInkText) {
-                  .x_px = px.x + NAME_PAD_PX,
-                  .y_px = px.y + px.height - NAME_PAD_PX / 2.0 - height_px / 2.0,
-                  .size_px = size_px,
-                  .colour = ink->palette->text_dim,
-                  .plate = body->kind == HUT_BODY_KEEP_OUT,
+                &(HutInkText){
+                    .x_px = px.x + NAME_PAD_PX,
+                    .y_px = px.y + px.height - NAME_PAD_PX / 2.0 - height_px / 2.0,
+                    .size_px = size_px,
+                    .colour = ink->palette->text_dim,
+                    .plate = body->kind == HUT_BODY_KEEP_OUT,
                 });
 }
 
 void
-hut_flat_machine_draw (const HutFlatScene *scene,
-                       guint index)
+hut_flat_machine_draw (const HutFlatScene *scene, guint index)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
   const HutMachine *machine = &scene->assembly->design->machine;
-  const HutPxRect clip
-      = hut_flat_scene_rect (scene, index, (HutRect) { 0.0, 0.0, panel->width_mm, panel->height_mm });
+  const HutPxRect clip = hut_flat_scene_rect (
+      scene, index, (HutRect){ 0.0, 0.0, panel->width_mm, panel->height_mm });
 
   cairo_save (scene->ink->cr);
   cairo_rectangle (scene->ink->cr, clip.x, clip.y, clip.width, clip.height);

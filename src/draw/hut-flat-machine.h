@@ -3,6 +3,7 @@
 #pragma once
 #include "draw/hut-flat-scene.h"
 
-/* Shadows of all bodies on the panel, clipped to it: static ones and moving ones where they were measured
- * in thin solid lines, how far they get in the line of moving parts, keep-outs dotted and hatched. */
+/* Shadows of all bodies on the panel, clipped to it: static ones and moving ones where they were
+ * measured in thin solid lines, how far they get in the line of moving parts, keep-outs dotted and
+ * hatched. */
 void hut_flat_machine_draw (const HutFlatScene *scene, guint panel);

@@ -15,18 +15,16 @@
 #define NUMBER_SIZE_PX 10.0
 #define NUMBER_SIZE_LONG_PX 8.0
 #define NUMBER_LONG 100
-/* How often a badge steps aside before it overlaps after all. Own choice: one row on a wide screen. */
+/* How often a badge steps aside before it overlaps after all. Own choice: one row on a wide screen.
+ */
 #define BADGE_STEPS_MOST 24
 
 static HutPxRect
-place_px (const HutFlatView *view,
-          const HutFlatLayout *layout,
-          guint panel,
-          HutRect rect)
+place_px (const HutFlatView *view, const HutFlatLayout *layout, guint panel, HutRect rect)
 {
   HutPxRect px;
 
-  hut_flat_view_to_px (view, layout, panel, (HutPoint) { rect.u0, rect.v1 }, &px.x, &px.y);
+  hut_flat_view_to_px (view, layout, panel, (HutPoint){ rect.u0, rect.v1 }, &px.x, &px.y);
   px.width = (rect.u1 - rect.u0) * view->scale_px_per_mm;
   px.height = (rect.v1 - rect.v0) * view->scale_px_per_mm;
   if (px.width < PLACE_LEAST_PX)
@@ -43,9 +41,7 @@ place_px (const HutFlatView *view,
 }
 
 static gboolean
-badge_is_free (const GArray *marks,
-               double x_px,
-               double y_px)
+badge_is_free (const GArray *marks, double x_px, double y_px)
 {
   for (guint i = 0; i < marks->len; i++)
     {
@@ -59,16 +55,14 @@ badge_is_free (const GArray *marks,
 
 /* On the upper right corner of its place, or beside it where that is taken. */
 static void
-add_mark (GArray *marks,
-          HutMark mark,
-          const HutFlatLayout *layout,
-          const HutFlatView *view)
+add_mark (GArray *marks, HutMark mark, const HutFlatLayout *layout, const HutFlatView *view)
 {
   const HutPxRect px = place_px (view, layout, mark.panel, mark.rect);
 
   mark.x_px = px.x + px.width;
   mark.y_px = px.y;
-  for (int step = 0; step < BADGE_STEPS_MOST && !badge_is_free (marks, mark.x_px, mark.y_px); step++)
+  for (int step = 0; step < BADGE_STEPS_MOST && !badge_is_free (marks, mark.x_px, mark.y_px);
+       step++)
     mark.x_px += BADGE_STEP_PX;
   g_array_append_val (marks, mark);
 }
@@ -88,12 +82,16 @@ hut_flat_marks_new (const GPtrArray *findings,
       for (guint k = 0; k < finding->places->len; k++)
         {
           const HutPlace *place = &g_array_index (finding->places, HutPlace, k);
-          const int panel = place->has_panel ? hut_assembly_find_panel (assembly, place->panel) : -1;
+          const int panel
+              = place->has_panel ? hut_assembly_find_panel (assembly, place->panel) : -1;
 
-          if (panel < 0 || (guint) panel >= layout->panel_count)
+          if (panel < 0 || (guint)panel >= layout->panel_count)
             continue;
           add_mark (marks,
-                    (HutMark) { .finding = i, .severity = finding->severity, .panel = (guint) panel, .rect = place->rect },
+                    (HutMark){ .finding = i,
+                               .severity = finding->severity,
+                               .panel = (guint)panel,
+                               .rect = place->rect },
                     layout, view);
         }
     }
@@ -101,27 +99,21 @@ hut_flat_marks_new (const GPtrArray *findings,
 }
 
 int
-hut_flat_marks_pick (const GArray *marks,
-                     double x_px,
-                     double y_px)
+hut_flat_marks_pick (const GArray *marks, double x_px, double y_px)
 {
   for (guint i = 0; i < marks->len; i++)
     {
       const HutMark *mark = &g_array_index (marks, HutMark, i);
 
       if (hypot (mark->x_px - x_px, mark->y_px - y_px) <= HUT_MARK_RADIUS_PX + BADGE_LINE_PX)
-        return (int) mark->finding;
+        return (int)mark->finding;
     }
   return -1;
 }
 
 /* A regular polygon round (x, y); the first corner at @first_rad. */
 static void
-trace_polygon (cairo_t *cr,
-               int corners,
-               double first_rad,
-               double radius_px,
-               HutPoint at)
+trace_polygon (cairo_t *cr, int corners, double first_rad, double radius_px, HutPoint at)
 {
   for (int i = 0; i < corners; i++)
     {
@@ -133,9 +125,7 @@ trace_polygon (cairo_t *cr,
 }
 
 static void
-trace_badge (cairo_t *cr,
-             HutSeverity severity,
-             HutPoint at)
+trace_badge (cairo_t *cr, HutSeverity severity, HutPoint at)
 {
   const double r = HUT_MARK_RADIUS_PX;
 
@@ -146,7 +136,7 @@ trace_badge (cairo_t *cr,
       trace_polygon (cr, 8, G_PI / 8.0, r * 1.06, at);
       break;
     case HUT_SEVERITY_WARNS: /* larger, and hung lower: the number sits in its wide part */
-      trace_polygon (cr, 3, -G_PI_2, r * 1.45, (HutPoint) { at.u, at.v + 1.0 });
+      trace_polygon (cr, 3, -G_PI_2, r * 1.45, (HutPoint){ at.u, at.v + 1.0 });
       break;
     case HUT_SEVERITY_NOTES:
     default:
@@ -157,13 +147,9 @@ trace_badge (cairo_t *cr,
 }
 
 void
-hut_flat_mark_badge (HutInk *ink,
-                     HutSeverity severity,
-                     guint number,
-                     double x_px,
-                     double y_px)
+hut_flat_mark_badge (HutInk *ink, HutSeverity severity, guint number, double x_px, double y_px)
 {
-  trace_badge (ink->cr, severity, (HutPoint) { x_px, y_px });
+  trace_badge (ink->cr, severity, (HutPoint){ x_px, y_px });
   hut_ink_colour (ink, ink->palette->mark_fill[severity]);
   cairo_fill_preserve (ink->cr);
   hut_ink_line (ink, HUT_LINE_SOLID, BADGE_LINE_PX);
@@ -174,29 +160,30 @@ hut_flat_mark_badge (HutInk *ink,
 
   g_autofree char *text = g_strdup_printf ("%u", number);
   hut_ink_text (ink, text,
-                &(HutInkText) {
-                  .x_px = x_px,
-                  .y_px = y_px + (severity == HUT_SEVERITY_WARNS ? 3.0 : 0.0),
-                  .size_px = number >= NUMBER_LONG ? NUMBER_SIZE_LONG_PX : NUMBER_SIZE_PX,
-                  .align = HUT_TEXT_MIDDLE,
-                  .bold = TRUE,
-                  .colour = ink->palette->mark_text[severity],
+                &(HutInkText){
+                    .x_px = x_px,
+                    .y_px = y_px + (severity == HUT_SEVERITY_WARNS ? 3.0 : 0.0),
+                    .size_px = number >= NUMBER_LONG ? NUMBER_SIZE_LONG_PX : NUMBER_SIZE_PX,
+                    .align = HUT_TEXT_MIDDLE,
+                    .bold = TRUE,
+                    .colour = ink->palette->mark_text[severity],
                 });
 }
 
 static void
-draw_place (const HutFlatScene *scene,
-            const HutMark *mark)
+draw_place (const HutFlatScene *scene, const HutMark *mark)
 {
-  const gboolean selected = (int) mark->finding == scene->style->selected_finding;
+  const gboolean selected = (int)mark->finding == scene->style->selected_finding;
   const HutPxRect px = place_px (&scene->view, scene->layout, mark->panel, mark->rect);
-  const HutColour colour = mark->severity == HUT_SEVERITY_WARNS ? scene->ink->palette->outline
-                                                                : scene->ink->palette->mark_fill[mark->severity];
+  const HutColour colour = mark->severity == HUT_SEVERITY_WARNS
+                               ? scene->ink->palette->outline
+                               : scene->ink->palette->mark_fill[mark->severity];
 
   if (!hut_flat_scene_sees (scene, px, PLACE_LINE_SELECTED_PX))
     return;
   hut_ink_line (scene->ink, HUT_LINE_SOLID, selected ? PLACE_LINE_SELECTED_PX : PLACE_LINE_PX);
-  hut_ink_colour_alpha (scene->ink, scene->ink->palette->mark_fill[mark->severity], PLACE_ALPHA_RATIO);
+  hut_ink_colour_alpha (scene->ink, scene->ink->palette->mark_fill[mark->severity],
+                        PLACE_ALPHA_RATIO);
   cairo_rectangle (scene->ink->cr, px.x, px.y, px.width, px.height);
   cairo_fill (scene->ink->cr);
   hut_ink_colour (scene->ink, colour);
@@ -216,7 +203,8 @@ hut_flat_marks_draw (const HutFlatScene *scene)
       const HutMark *mark = &g_array_index (marks, HutMark, i);
       const double r = 2.0 * HUT_MARK_RADIUS_PX;
 
-      if (hut_flat_scene_sees (scene, (HutPxRect) { mark->x_px - r, mark->y_px - r, 2.0 * r, 2.0 * r }, 0.0))
+      if (hut_flat_scene_sees (
+              scene, (HutPxRect){ mark->x_px - r, mark->y_px - r, 2.0 * r, 2.0 * r }, 0.0))
         hut_flat_mark_badge (scene->ink, mark->severity, mark->finding + 1, mark->x_px, mark->y_px);
     }
 }

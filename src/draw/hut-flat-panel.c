@@ -15,14 +15,13 @@
 #define NAME_PAD_PX 4.0
 
 void
-hut_flat_panel_fill (const HutFlatScene *scene,
-                     guint index)
+hut_flat_panel_fill (const HutFlatScene *scene, guint index)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
   HutInk *ink = scene->ink;
   double x, y;
 
-  hut_flat_view_to_px (&scene->view, scene->layout, index, (HutPoint) { 0.0, 0.0 }, &x, &y);
+  hut_flat_view_to_px (&scene->view, scene->layout, index, (HutPoint){ 0.0, 0.0 }, &x, &y);
   hut_ink_region (ink, panel->region, x, y, scene->view.scale_px_per_mm);
   hut_ink_colour (ink, ink->palette->sheet);
   cairo_set_fill_rule (ink->cr, CAIRO_FILL_RULE_EVEN_ODD);
@@ -31,19 +30,18 @@ hut_flat_panel_fill (const HutFlatScene *scene,
 
 /* Adds the outlines of a hole to cairo's path. */
 static void
-trace_hole (const HutFlatScene *scene,
-            const HutPlacedHole *hole)
+trace_hole (const HutFlatScene *scene, const HutPlacedHole *hole)
 {
   double x, y;
 
-  hut_flat_view_to_px (&scene->view, scene->layout, hole->panel, (HutPoint) { 0.0, 0.0 }, &x, &y);
+  hut_flat_view_to_px (&scene->view, scene->layout, hole->panel, (HutPoint){ 0.0, 0.0 }, &x, &y);
   for (guint i = 0; i < hole->paths->len; i++)
-    hut_ink_path (scene->ink, g_ptr_array_index (hole->paths, i), x, y, scene->view.scale_px_per_mm);
+    hut_ink_path (scene->ink, g_ptr_array_index (hole->paths, i), x, y,
+                  scene->view.scale_px_per_mm);
 }
 
 static void
-draw_window_ground (const HutFlatScene *scene,
-                    const HutPlacedHole *hole)
+draw_window_ground (const HutFlatScene *scene, const HutPlacedHole *hole)
 {
   HutInk *ink = scene->ink;
   const HutPxRect px = hut_flat_scene_rect (scene, hole->panel, hole->bounds);
@@ -61,8 +59,7 @@ draw_window_ground (const HutFlatScene *scene,
 
 /* Glazing and frame lie behind the panel: hidden lines. */
 static void
-draw_plates (const HutFlatScene *scene,
-             guint index)
+draw_plates (const HutFlatScene *scene, guint index)
 {
   HutInk *ink = scene->ink;
 
@@ -73,7 +70,7 @@ draw_plates (const HutFlatScene *scene,
 
       if (plate->panel != index)
         continue;
-      hut_flat_view_to_px (&scene->view, scene->layout, index, (HutPoint) { 0.0, 0.0 }, &x, &y);
+      hut_flat_view_to_px (&scene->view, scene->layout, index, (HutPoint){ 0.0, 0.0 }, &x, &y);
       hut_ink_path (ink, plate->region->outer, x, y, scene->view.scale_px_per_mm);
       hut_ink_line (ink, HUT_LINE_HIDDEN, PLATE_LINE_PX);
       hut_ink_colour (ink, ink->palette->window_line);
@@ -81,10 +78,10 @@ draw_plates (const HutFlatScene *scene,
     }
 }
 
-/* The name in the middle of a hole, or under a small one; left out where there is no room for it. */
+/* The name in the middle of a hole, or under a small one; left out where there is no room for it.
+ */
 static void
-draw_hole_name (const HutFlatScene *scene,
-                const HutPlacedHole *hole)
+draw_hole_name (const HutFlatScene *scene, const HutPlacedHole *hole)
 {
   HutInk *ink = scene->ink;
   const HutDesign *design = scene->assembly->design;
@@ -100,19 +97,18 @@ draw_hole_name (const HutFlatScene *scene,
   if (width_px + 2.0 * NAME_PAD_PX > px.width || height_px + 2.0 * NAME_PAD_PX > px.height)
     return;
   hut_ink_text (ink, name,
-                &(HutInkText) {
-                  .x_px = px.x + px.width / 2.0,
-                  .y_px = px.y + px.height / 2.0,
-                  .align = HUT_TEXT_MIDDLE,
-                  .plate = TRUE,
-                  .colour = ink->palette->text,
+                &(HutInkText){
+                    .x_px = px.x + px.width / 2.0,
+                    .y_px = px.y + px.height / 2.0,
+                    .align = HUT_TEXT_MIDDLE,
+                    .plate = TRUE,
+                    .colour = ink->palette->text,
                 });
 }
 
 /* A hole that the panel does not have because it does not fit is shown with a hidden line. */
 static void
-stroke_hole (const HutFlatScene *scene,
-             const HutPlacedHole *hole)
+stroke_hole (const HutFlatScene *scene, const HutPlacedHole *hole)
 {
   HutInk *ink = scene->ink;
 
@@ -123,15 +119,14 @@ stroke_hole (const HutFlatScene *scene,
 }
 
 static void
-stroke_outline (const HutFlatScene *scene,
-                guint index)
+stroke_outline (const HutFlatScene *scene, guint index)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
   const HutPanelId *target = scene->style->target;
   HutInk *ink = scene->ink;
   double x, y;
 
-  hut_flat_view_to_px (&scene->view, scene->layout, index, (HutPoint) { 0.0, 0.0 }, &x, &y);
+  hut_flat_view_to_px (&scene->view, scene->layout, index, (HutPoint){ 0.0, 0.0 }, &x, &y);
   hut_ink_path (ink, panel->region->outer, x, y, scene->view.scale_px_per_mm);
   if (target != NULL && hut_panel_id_equal (*target, panel->id))
     {
@@ -147,8 +142,7 @@ stroke_outline (const HutFlatScene *scene,
 }
 
 void
-hut_flat_panel_draw (const HutFlatScene *scene,
-                     guint index)
+hut_flat_panel_draw (const HutFlatScene *scene, guint index)
 {
   const GPtrArray *holes = scene->assembly->holes;
 

@@ -5,5 +5,6 @@
 
 /* The material, with its holes left open. Lies under the machine's shadow. */
 void hut_flat_panel_fill (const HutFlatScene *scene, guint panel);
-/* Windows, then all cut edges, then names of openings where they fit. Lies over the machine's shadow. */
+/* Windows, then all cut edges, then names of openings where they fit. Lies over the machine's
+ * shadow. */
 void hut_flat_panel_draw (const HutFlatScene *scene, guint panel);

@@ -5,32 +5,26 @@
 #include "draw/hut-flat-scene.h"
 
 HutPxRect
-hut_flat_scene_rect (const HutFlatScene *self,
-                     guint panel,
-                     HutRect rect)
+hut_flat_scene_rect (const HutFlatScene *self, guint panel, HutRect rect)
 {
   HutPxRect px;
 
-  hut_flat_view_to_px (&self->view, self->layout, panel, (HutPoint) { rect.u0, rect.v1 }, &px.x, &px.y);
+  hut_flat_view_to_px (&self->view, self->layout, panel, (HutPoint){ rect.u0, rect.v1 }, &px.x,
+                       &px.y);
   px.width = (rect.u1 - rect.u0) * self->view.scale_px_per_mm;
   px.height = (rect.v1 - rect.v0) * self->view.scale_px_per_mm;
   return px;
 }
 
 gboolean
-hut_flat_scene_sees (const HutFlatScene *self,
-                     HutPxRect rect,
-                     double border_px)
+hut_flat_scene_sees (const HutFlatScene *self, HutPxRect rect, double border_px)
 {
   return rect.x + rect.width + border_px >= 0.0 && rect.x - border_px <= self->ink->width_px
          && rect.y + rect.height + border_px >= 0.0 && rect.y - border_px <= self->ink->height_px;
 }
 
 void
-hut_flat_scene_stroke_line (const HutFlatScene *self,
-                            guint panel,
-                            HutPoint from,
-                            HutPoint to)
+hut_flat_scene_stroke_line (const HutFlatScene *self, guint panel, HutPoint from, HutPoint to)
 {
   double x, y;
 
@@ -42,8 +36,7 @@ hut_flat_scene_stroke_line (const HutFlatScene *self,
 }
 
 void
-hut_flat_scene_stroke_rect (const HutFlatScene *self,
-                            HutPxRect rect)
+hut_flat_scene_stroke_rect (const HutFlatScene *self, HutPxRect rect)
 {
   cairo_rectangle (self->ink->cr, rect.x, rect.y, rect.width, rect.height);
   cairo_stroke (self->ink->cr);

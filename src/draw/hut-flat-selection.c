@@ -15,8 +15,7 @@
 #define GUIDE_BEYOND_PX 14.0
 
 static const HutPlacedHole *
-find_hole (const HutFlatScene *scene,
-           const char *item)
+find_hole (const HutFlatScene *scene, const char *item)
 {
   const HutPlacedHole *hole = item != NULL ? hut_assembly_get_hole (scene->assembly, item) : NULL;
 
@@ -24,13 +23,12 @@ find_hole (const HutFlatScene *scene,
 }
 
 static HutPxRect
-frame_px (const HutFlatLayout *layout,
-          const HutFlatView *view,
-          const HutPlacedHole *hole)
+frame_px (const HutFlatLayout *layout, const HutFlatView *view, const HutPlacedHole *hole)
 {
   HutPxRect px;
 
-  hut_flat_view_to_px (view, layout, hole->panel, (HutPoint) { hole->bounds.u0, hole->bounds.v1 }, &px.x, &px.y);
+  hut_flat_view_to_px (view, layout, hole->panel, (HutPoint){ hole->bounds.u0, hole->bounds.v1 },
+                       &px.x, &px.y);
   px.width = (hole->bounds.u1 - hole->bounds.u0) * view->scale_px_per_mm + 2.0 * FRAME_OFF_PX;
   px.height = (hole->bounds.v1 - hole->bounds.v0) * view->scale_px_per_mm + 2.0 * FRAME_OFF_PX;
   px.x -= FRAME_OFF_PX;
@@ -39,13 +37,12 @@ frame_px (const HutFlatLayout *layout,
 }
 
 static HutPoint
-handle_px (HutPxRect frame,
-           HutHandle handle)
+handle_px (HutPxRect frame, HutHandle handle)
 {
   const gboolean right = handle == HUT_HANDLE_LOWER_RIGHT || handle == HUT_HANDLE_UPPER_RIGHT;
   const gboolean low = handle == HUT_HANDLE_LOWER_RIGHT || handle == HUT_HANDLE_LOWER_LEFT;
 
-  return (HutPoint) { frame.x + (right ? frame.width : 0.0), frame.y + (low ? frame.height : 0.0) };
+  return (HutPoint){ frame.x + (right ? frame.width : 0.0), frame.y + (low ? frame.height : 0.0) };
 }
 
 void
@@ -62,8 +59,7 @@ hut_flat_hover_draw (const HutFlatScene *scene)
 
 /* From the item's bounds straight to the four borders of the panel's outer rectangle. */
 static void
-draw_distances (const HutFlatScene *scene,
-                const HutPlacedHole *hole)
+draw_distances (const HutFlatScene *scene, const HutPlacedHole *hole)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, hole->panel);
   const HutRect b = hole->bounds;
@@ -85,7 +81,8 @@ draw_distances (const HutFlatScene *scene,
 
       if (lines[i].value_mm <= 0.0)
         continue;
-      hut_flat_view_to_px (&scene->view, scene->layout, hole->panel, lines[i].from, &from.u, &from.v);
+      hut_flat_view_to_px (&scene->view, scene->layout, hole->panel, lines[i].from, &from.u,
+                           &from.v);
       hut_flat_view_to_px (&scene->view, scene->layout, hole->panel, lines[i].to, &to.u, &to.v);
       hut_flat_dimension (scene->ink, from, to, lines[i].value_mm, scene->ink->palette->selection);
     }
@@ -137,17 +134,16 @@ hut_flat_guides_draw (const HutFlatScene *scene)
         continue;
       const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, guide->panel);
       if (guide->vertical)
-        hut_flat_scene_stroke_line (scene, guide->panel, (HutPoint) { guide->at_mm, -beyond_mm },
-                                    (HutPoint) { guide->at_mm, panel->height_mm + beyond_mm });
+        hut_flat_scene_stroke_line (scene, guide->panel, (HutPoint){ guide->at_mm, -beyond_mm },
+                                    (HutPoint){ guide->at_mm, panel->height_mm + beyond_mm });
       else
-        hut_flat_scene_stroke_line (scene, guide->panel, (HutPoint) { -beyond_mm, guide->at_mm },
-                                    (HutPoint) { panel->width_mm + beyond_mm, guide->at_mm });
+        hut_flat_scene_stroke_line (scene, guide->panel, (HutPoint){ -beyond_mm, guide->at_mm },
+                                    (HutPoint){ panel->width_mm + beyond_mm, guide->at_mm });
     }
 }
 
 gboolean
-hut_flat_item_has_handles (const HutAssembly *assembly,
-                           const char *item)
+hut_flat_item_has_handles (const HutAssembly *assembly, const char *item)
 {
   const HutOpening *opening = hut_design_get_opening (assembly->design, item);
 
@@ -164,7 +160,8 @@ hut_flat_pick_handle (const HutFlatLayout *layout,
 {
   const HutPlacedHole *hole = item != NULL ? hut_assembly_get_hole (assembly, item) : NULL;
 
-  if (hole == NULL || hole->panel >= layout->panel_count || !hut_flat_item_has_handles (assembly, item))
+  if (hole == NULL || hole->panel >= layout->panel_count
+      || !hut_flat_item_has_handles (assembly, item))
     return HUT_HANDLE_NONE;
 
   const HutPxRect frame = frame_px (layout, view, hole);

@@ -13,18 +13,15 @@
 #define HINGE_EYE_PX 5.0
 #define LABEL_ROOM_RATIO 1.6 /* a label is drawn where its line is that much longer */
 
-/* How far a panel's face may be off the hinge line for the line to be drawn on it, mm. Own choice: more
- * than any butt hinge sets the axis off. */
+/* How far a panel's face may be off the hinge line for the line to be drawn on it, mm. Own choice:
+ * more than any butt hinge sets the axis off. */
 #define HINGE_NEAR_MM 60.0
 
 /* Own choice, mm: an edge that lies this near to the splice's band belongs to it. */
 #define BAND_SLACK_MM 0.01
 
 static void
-label_on_line (const HutFlatScene *scene,
-               const char *text,
-               HutColour colour,
-               HutPxRect line)
+label_on_line (const HutFlatScene *scene, const char *text, HutColour colour, HutPxRect line)
 {
   HutInk *ink = scene->ink;
   const gboolean upright = line.height > line.width;
@@ -35,14 +32,14 @@ label_on_line (const HutFlatScene *scene,
   if (width_px * LABEL_ROOM_RATIO > room_px)
     return;
   hut_ink_text (ink, text,
-                &(HutInkText) {
-                  .x_px = line.x + line.width / 2.0,
-                  .y_px = line.y + line.height / 2.0,
-                  .size_px = size_px,
-                  .align = HUT_TEXT_MIDDLE,
-                  .turned = upright,
-                  .plate = TRUE,
-                  .colour = colour,
+                &(HutInkText){
+                    .x_px = line.x + line.width / 2.0,
+                    .y_px = line.y + line.height / 2.0,
+                    .size_px = size_px,
+                    .align = HUT_TEXT_MIDDLE,
+                    .turned = upright,
+                    .plate = TRUE,
+                    .colour = colour,
                 });
 }
 
@@ -54,21 +51,19 @@ splice_band (const HutSplice *splice)
   const double high_mm = splice->at_mm + splice->reach_mm + BAND_SLACK_MM;
   const double from_mm = splice->from_mm - BAND_SLACK_MM, to_mm = splice->to_mm + BAND_SLACK_MM;
 
-  return splice->vertical ? (HutRect) { low_mm, from_mm, high_mm, to_mm }
-                          : (HutRect) { from_mm, low_mm, to_mm, high_mm };
+  return splice->vertical ? (HutRect){ low_mm, from_mm, high_mm, to_mm }
+                          : (HutRect){ from_mm, low_mm, to_mm, high_mm };
 }
 
 static gboolean
-rect_has (HutRect rect,
-          HutPoint p)
+rect_has (HutRect rect, HutPoint p)
 {
   return p.u >= rect.u0 && p.u <= rect.u1 && p.v >= rect.v0 && p.v <= rect.v1;
 }
 
 /* Both pieces have the same edge there: the one on the lower side is drawn. */
 static gboolean
-part_is_below (const HutPart *part,
-               const HutSplice *splice)
+part_is_below (const HutPart *part, const HutSplice *splice)
 {
   const HutRect b = hut_region_bounds (part->region);
 
@@ -76,9 +71,7 @@ part_is_below (const HutPart *part,
 }
 
 static void
-stroke_fingers (const HutFlatScene *scene,
-                const HutSplice *splice,
-                const HutPart *part)
+stroke_fingers (const HutFlatScene *scene, const HutSplice *splice, const HutPart *part)
 {
   const HutRect band = splice_band (splice);
   const guint count = hut_path_get_count (part->region->outer);
@@ -106,19 +99,19 @@ stroke_fingers (const HutFlatScene *scene,
 }
 
 static void
-draw_splice (const HutFlatScene *scene,
-             const HutSplice *splice)
+draw_splice (const HutFlatScene *scene, const HutSplice *splice)
 {
   HutInk *ink = scene->ink;
-  const HutRect line = splice->vertical
-                           ? (HutRect) { splice->at_mm, splice->from_mm, splice->at_mm, splice->to_mm }
-                           : (HutRect) { splice->from_mm, splice->at_mm, splice->to_mm, splice->at_mm };
+  const HutRect line
+      = splice->vertical
+            ? (HutRect){ splice->at_mm, splice->from_mm, splice->at_mm, splice->to_mm }
+            : (HutRect){ splice->from_mm, splice->at_mm, splice->to_mm, splice->at_mm };
 
   hut_ink_line (ink, HUT_LINE_SPLICE, SPLICE_LINE_PX);
   hut_ink_colour (ink, ink->palette->splice);
   if (splice->finger_count == 0)
-    hut_flat_scene_stroke_line (scene, splice->panel, (HutPoint) { line.u0, line.v0 },
-                                (HutPoint) { line.u1, line.v1 });
+    hut_flat_scene_stroke_line (scene, splice->panel, (HutPoint){ line.u0, line.v0 },
+                                (HutPoint){ line.u1, line.v1 });
   else
     for (guint i = 0; i < scene->parts->parts->len; i++)
       {
@@ -134,8 +127,7 @@ draw_splice (const HutFlatScene *scene,
 }
 
 static void
-draw_strap (const HutFlatScene *scene,
-            const HutSolid *strap)
+draw_strap (const HutFlatScene *scene, const HutSolid *strap)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, strap->panel);
   HutInk *ink = scene->ink;
@@ -150,16 +142,15 @@ draw_strap (const HutFlatScene *scene,
 
   /* Its label stands on its own long edge, so that it does not meet the splice's label. */
   if (px.height > px.width)
-    edge = (HutPxRect) { px.x + half_text_px, px.y, 0.0, px.height / 2.0 };
+    edge = (HutPxRect){ px.x + half_text_px, px.y, 0.0, px.height / 2.0 };
   else
-    edge = (HutPxRect) { px.x, px.y + half_text_px, px.width / 2.0, 0.0 };
+    edge = (HutPxRect){ px.x, px.y + half_text_px, px.width / 2.0, 0.0 };
   if (MIN (px.width, px.height) > 4.0 * ink->text_px)
     label_on_line (scene, hut_ink_tr (ink, N_ ("strap")), ink->palette->strap, edge);
 }
 
 void
-hut_flat_splice_draw (const HutFlatScene *scene,
-                      guint index)
+hut_flat_splice_draw (const HutFlatScene *scene, guint index)
 {
   if (scene->parts == NULL)
     return;
@@ -180,9 +171,7 @@ hut_flat_splice_draw (const HutFlatScene *scene,
 }
 
 static void
-draw_hinge_eye (const HutFlatScene *scene,
-                guint index,
-                HutPoint at)
+draw_hinge_eye (const HutFlatScene *scene, guint index, HutPoint at)
 {
   cairo_t *cr = scene->ink->cr;
   double x, y;
@@ -200,18 +189,17 @@ draw_hinge_eye (const HutFlatScene *scene,
 
 /* The point of the hinge line in the panel's frame: u, v on the face, w off it, mm. */
 static HutVec3
-hinge_in_frame (const HutAssembly *assembly,
-                const HutPanel *panel)
+hinge_in_frame (const HutAssembly *assembly, const HutPanel *panel)
 {
-  const HutVec3 from = hut_vec3_add (assembly->hinge_point, hut_vec3_scale (panel->frame.origin, -1.0));
+  const HutVec3 from
+      = hut_vec3_add (assembly->hinge_point, hut_vec3_scale (panel->frame.origin, -1.0));
 
-  return (HutVec3) { hut_vec3_dot (from, panel->frame.u), hut_vec3_dot (from, panel->frame.v),
-                     hut_vec3_dot (from, panel->frame.w) };
+  return (HutVec3){ hut_vec3_dot (from, panel->frame.u), hut_vec3_dot (from, panel->frame.v),
+                    hut_vec3_dot (from, panel->frame.w) };
 }
 
 void
-hut_flat_hinge_draw (const HutFlatScene *scene,
-                     guint index)
+hut_flat_hinge_draw (const HutFlatScene *scene, guint index)
 {
   const HutAssembly *assembly = scene->assembly;
   const HutPanel *panel = g_ptr_array_index (assembly->panels, index);
@@ -232,15 +220,16 @@ hut_flat_hinge_draw (const HutFlatScene *scene,
   if (along_u < 0.5 && along_v < 0.5)
     {
       if (near_u && near_v)
-        draw_hinge_eye (scene, index, (HutPoint) { at.x, at.y });
+        draw_hinge_eye (scene, index, (HutPoint){ at.x, at.y });
       return;
     }
   if (fabs (at.z) > HINGE_NEAR_MM || !(along_u > 0.5 ? near_v : near_u))
     return;
-  line = along_u > 0.5 ? (HutRect) { 0.0, at.y, panel->width_mm, at.y }
-                       : (HutRect) { at.x, 0.0, at.x, panel->height_mm };
+  line = along_u > 0.5 ? (HutRect){ 0.0, at.y, panel->width_mm, at.y }
+                       : (HutRect){ at.x, 0.0, at.x, panel->height_mm };
   hut_ink_line (ink, HUT_LINE_AXIS, HINGE_LINE_PX);
-  hut_flat_scene_stroke_line (scene, index, (HutPoint) { line.u0, line.v0 }, (HutPoint) { line.u1, line.v1 });
+  hut_flat_scene_stroke_line (scene, index, (HutPoint){ line.u0, line.v0 },
+                              (HutPoint){ line.u1, line.v1 });
   label_on_line (scene, hut_ink_tr (ink, N_ ("hinge line")), ink->palette->hinge,
                  hut_flat_scene_rect (scene, index, line));
 }

@@ -19,7 +19,7 @@
 HutFlatStyle
 hut_flat_style_plain (void)
 {
-  return (HutFlatStyle) {
+  return (HutFlatStyle){
     .show_machine = TRUE,
     .show_splices = TRUE,
     .show_dimensions = TRUE,
@@ -28,12 +28,11 @@ hut_flat_style_plain (void)
 }
 
 static void
-draw_panel (const HutFlatScene *scene,
-            guint index)
+draw_panel (const HutFlatScene *scene, guint index)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
-  const HutPxRect px
-      = hut_flat_scene_rect (scene, index, (HutRect) { 0.0, 0.0, panel->width_mm, panel->height_mm });
+  const HutPxRect px = hut_flat_scene_rect (
+      scene, index, (HutRect){ 0.0, 0.0, panel->width_mm, panel->height_mm });
 
   if (!hut_flat_scene_sees (scene, px, PANEL_BORDER_PX))
     return;
@@ -51,14 +50,13 @@ draw_panel (const HutFlatScene *scene,
 
 /* TRUE when a box on the page meets no panel. */
 static gboolean
-is_blank (const HutFlatScene *scene,
-          HutPxRect box)
+is_blank (const HutFlatScene *scene, HutPxRect box)
 {
   for (guint i = 0; i < scene->layout->panel_count; i++)
     {
       const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, i);
-      const HutPxRect px
-          = hut_flat_scene_rect (scene, i, (HutRect) { 0.0, 0.0, panel->width_mm, panel->height_mm });
+      const HutPxRect px = hut_flat_scene_rect (
+          scene, i, (HutRect){ 0.0, 0.0, panel->width_mm, panel->height_mm });
 
       if (px.x < box.x + box.width && box.x < px.x + px.width && px.y < box.y + box.height
           && box.y < px.y + px.height)

@@ -1,5 +1,5 @@
-/* src/draw/hut-flat.h: the flat view: all panels unfolded, drawn with Cairo. Shared by screen and files.
- * SPDX-License-Identifier: GPL-3.0-or-later */
+/* src/draw/hut-flat.h: the flat view: all panels unfolded, drawn with Cairo. Shared by screen and
+ * files. SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 #include "checks/hut-finding.h"
 #include "draw/hut-flat-layout.h"
@@ -19,16 +19,16 @@ typedef struct
   gboolean dark;
   gboolean high_contrast;
   gboolean show_machine, show_splices, show_dimensions, show_legend;
-  gboolean show_distances;        /* from the selected item to the borders of its panel */
-  const char *selected;           /* item id or NULL */
-  const char *hovered;            /* item id or NULL */
-  int selected_finding;           /* index or -1 */
-  const HutPanelId *target;       /* panel that a drop would go to, or NULL */
+  gboolean show_distances;  /* from the selected item to the borders of its panel */
+  const char *selected;     /* item id or NULL */
+  const char *hovered;      /* item id or NULL */
+  int selected_finding;     /* index or -1 */
+  const HutPanelId *target; /* panel that a drop would go to, or NULL */
   const HutGuide *guides;
   guint guide_count;
-  double text_px;                 /* 0: default */
-  const char *decimal_point;      /* NULL: "." */
-  HutTranslate translate;         /* or NULL */
+  double text_px;            /* 0: default */
+  const char *decimal_point; /* NULL: "." */
+  HutTranslate translate;    /* or NULL */
 } HutFlatStyle;
 
 /* Everything shown but the legend, nothing selected, light, English. */
@@ -42,4 +42,12 @@ HutFlatStyle hut_flat_style_plain (void);
  *
  * Fills the ground and draws what is visible of all panels. Pure but for @cr.
  */
-void hut_flat_draw (cairo_t *cr, const HutAssembly *assembly, const HutPartSet *parts, const GPtrArray *findings, const HutFlatLayout *layout, const HutFlatView *view, const HutFlatStyle *style, double width_px, double height_px);
+void hut_flat_draw (cairo_t *cr,
+                    const HutAssembly *assembly,
+                    const HutPartSet *parts,
+                    const GPtrArray *findings,
+                    const HutFlatLayout *layout,
+                    const HutFlatView *view,
+                    const HutFlatStyle *style,
+                    double width_px,
+                    double height_px);

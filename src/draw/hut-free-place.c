@@ -12,34 +12,30 @@
 #define STEP_LEAST_MM 1.0
 
 static HutRect
-rect_grow (HutRect rect,
-           double by_mm)
+rect_grow (HutRect rect, double by_mm)
 {
-  return (HutRect) { rect.u0 - by_mm, rect.v0 - by_mm, rect.u1 + by_mm, rect.v1 + by_mm };
+  return (HutRect){ rect.u0 - by_mm, rect.v0 - by_mm, rect.u1 + by_mm, rect.v1 + by_mm };
 }
 
 static gboolean
-rects_meet (HutRect a,
-            HutRect b)
+rects_meet (HutRect a, HutRect b)
 {
   return a.u0 < b.u1 && b.u0 < a.u1 && a.v0 < b.v1 && b.v0 < a.v1;
 }
 
 /* What a hole takes up: a window has its glazing and frame behind the panel. */
 static HutRect
-taken_by (const HutAssembly *assembly,
-          const HutPlacedHole *hole)
+taken_by (const HutAssembly *assembly, const HutPlacedHole *hole)
 {
-  const HutWindow *window
-      = hole->source == HUT_HOLE_WINDOW ? hut_design_get_window (assembly->design, hole->item) : NULL;
+  const HutWindow *window = hole->source == HUT_HOLE_WINDOW
+                                ? hut_design_get_window (assembly->design, hole->item)
+                                : NULL;
 
   return rect_grow (hole->bounds, window != NULL ? window->overlap_mm : 0.0);
 }
 
 static gboolean
-place_is_free (const HutAssembly *assembly,
-               guint index,
-               HutRect rect)
+place_is_free (const HutAssembly *assembly, guint index, HutRect rect)
 {
   const HutPanel *panel = g_ptr_array_index (assembly->panels, index);
   const double web_mm = panel->stock != NULL ? panel->stock->smallest_web_mm : 0.0;
@@ -60,13 +56,11 @@ place_is_free (const HutAssembly *assembly,
 }
 
 gboolean
-hut_free_place_find (const HutAssembly *assembly,
-                     guint index,
-                     HutRect bounds,
-                     HutPoint *at)
+hut_free_place_find (const HutAssembly *assembly, guint index, HutRect bounds, HutPoint *at)
 {
   const HutPanel *panel = g_ptr_array_index (assembly->panels, index);
-  const HutPoint middle = { hut_snap_mm (panel->width_mm / 2.0), hut_snap_mm (panel->height_mm / 2.0) };
+  const HutPoint middle
+      = { hut_snap_mm (panel->width_mm / 2.0), hut_snap_mm (panel->height_mm / 2.0) };
   const double step_u_mm = MAX (STEP_LEAST_MM, round (middle.u / STEPS_EACH_WAY));
   const double step_v_mm = MAX (STEP_LEAST_MM, round (middle.v / STEPS_EACH_WAY));
   double best_mm = INFINITY;
@@ -75,7 +69,8 @@ hut_free_place_find (const HutAssembly *assembly,
   for (int i = -STEPS_EACH_WAY; i <= STEPS_EACH_WAY; i++)
     for (int k = -STEPS_EACH_WAY; k <= STEPS_EACH_WAY; k++)
       {
-        const HutPoint p = { hut_snap_mm (middle.u + i * step_u_mm), hut_snap_mm (middle.v + k * step_v_mm) };
+        const HutPoint p
+            = { hut_snap_mm (middle.u + i * step_u_mm), hut_snap_mm (middle.v + k * step_v_mm) };
         const double off_mm = hut_point_distance_mm (p, middle);
         const HutRect rect = { p.u + bounds.u0, p.v + bounds.v0, p.u + bounds.u1, p.v + bounds.v1 };
 

@@ -14,4 +14,5 @@
  *
  * Returns: FALSE when there is none; then @at is the middle of the panel
  */
-gboolean hut_free_place_find (const HutAssembly *assembly, guint panel, HutRect bounds, HutPoint *at);
+gboolean
+hut_free_place_find (const HutAssembly *assembly, guint panel, HutRect bounds, HutPoint *at);

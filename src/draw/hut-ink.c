@@ -36,7 +36,7 @@ hut_ink_begin (HutInk *self,
                double height_px,
                double text_px)
 {
-  *self = (HutInk) {
+  *self = (HutInk){
     .cr = cr,
     .palette = palette,
     .width_px = width_px,
@@ -58,16 +58,13 @@ hut_ink_end (HutInk *self)
 }
 
 const char *
-hut_ink_tr (const HutInk *self,
-            const char *msgid)
+hut_ink_tr (const HutInk *self, const char *msgid)
 {
   return self->translate != NULL ? self->translate (msgid) : msgid;
 }
 
 char *
-hut_ink_dup_number (const HutInk *self,
-                    double value_mm,
-                    guint decimals)
+hut_ink_dup_number (const HutInk *self, double value_mm, guint decimals)
 {
   char buffer[HUT_NUMBER_SIZE];
   g_autoptr (GString) text = g_string_new (hut_number_fixed (buffer, value_mm, decimals));
@@ -78,24 +75,19 @@ hut_ink_dup_number (const HutInk *self,
 }
 
 void
-hut_ink_colour (HutInk *self,
-                HutColour colour)
+hut_ink_colour (HutInk *self, HutColour colour)
 {
   cairo_set_source_rgb (self->cr, colour.r, colour.g, colour.b);
 }
 
 void
-hut_ink_colour_alpha (HutInk *self,
-                      HutColour colour,
-                      double alpha_ratio)
+hut_ink_colour_alpha (HutInk *self, HutColour colour, double alpha_ratio)
 {
   cairo_set_source_rgba (self->cr, colour.r, colour.g, colour.b, alpha_ratio);
 }
 
 void
-hut_ink_line (HutInk *self,
-              HutLineKind kind,
-              double width_px)
+hut_ink_line (HutInk *self, HutLineKind kind, double width_px)
 {
   const Pattern *pattern = &patterns[kind];
 
@@ -104,18 +96,15 @@ hut_ink_line (HutInk *self,
 }
 
 static void
-trace_arc (cairo_t *cr,
-           const HutSegment *segment,
-           double x_px,
-           double y_px,
-           double scale_px_per_mm)
+trace_arc (cairo_t *cr, const HutSegment *segment, double x_px, double y_px, double scale_px_per_mm)
 {
   HutPoint centre;
   double radius_mm;
 
   if (!hut_segment_get_circle (segment, &centre, &radius_mm))
     {
-      cairo_line_to (cr, x_px + segment->end.u * scale_px_per_mm, y_px - segment->end.v * scale_px_per_mm);
+      cairo_line_to (cr, x_px + segment->end.u * scale_px_per_mm,
+                     y_px - segment->end.v * scale_px_per_mm);
       return;
     }
 
@@ -131,11 +120,7 @@ trace_arc (cairo_t *cr,
 }
 
 void
-hut_ink_path (HutInk *self,
-              const HutPath *path,
-              double x_px,
-              double y_px,
-              double scale_px_per_mm)
+hut_ink_path (HutInk *self, const HutPath *path, double x_px, double y_px, double scale_px_per_mm)
 {
   const guint count = hut_path_get_count (path);
 
@@ -144,11 +129,13 @@ hut_ink_path (HutInk *self,
       const HutSegment s = hut_path_get_segment (path, i);
 
       if (i == 0)
-        cairo_move_to (self->cr, x_px + s.start.u * scale_px_per_mm, y_px - s.start.v * scale_px_per_mm);
+        cairo_move_to (self->cr, x_px + s.start.u * scale_px_per_mm,
+                       y_px - s.start.v * scale_px_per_mm);
       if (s.bulge != 0.0)
         trace_arc (self->cr, &s, x_px, y_px, scale_px_per_mm);
       else
-        cairo_line_to (self->cr, x_px + s.end.u * scale_px_per_mm, y_px - s.end.v * scale_px_per_mm);
+        cairo_line_to (self->cr, x_px + s.end.u * scale_px_per_mm,
+                       y_px - s.end.v * scale_px_per_mm);
     }
   cairo_close_path (self->cr);
 }
@@ -188,14 +175,12 @@ hut_ink_hatch (HutInk *self,
 }
 
 static void
-set_text (HutInk *self,
-          const char *text,
-          double size_px,
-          gboolean bold)
+set_text (HutInk *self, const char *text, double size_px, gboolean bold)
 {
   PangoFontDescription *font = pango_font_description_from_string ("Sans");
 
-  pango_font_description_set_absolute_size (font, (size_px > 0.0 ? size_px : self->text_px) * PANGO_SCALE);
+  pango_font_description_set_absolute_size (font, (size_px > 0.0 ? size_px : self->text_px)
+                                                      * PANGO_SCALE);
   if (bold)
     pango_font_description_set_weight (font, PANGO_WEIGHT_BOLD);
   pango_layout_set_font_description (self->layout, font);
@@ -220,11 +205,7 @@ hut_ink_measure (HutInk *self,
 }
 
 static void
-draw_plate (HutInk *self,
-            double x_px,
-            double y_px,
-            double width_px,
-            double height_px)
+draw_plate (HutInk *self, double x_px, double y_px, double width_px, double height_px)
 {
   const double x0 = x_px - PLATE_PAD_PX, x1 = x_px + width_px + PLATE_PAD_PX;
   const double y0 = y_px, y1 = y_px + height_px, r = PLATE_RADIUS_PX;
@@ -240,9 +221,7 @@ draw_plate (HutInk *self,
 }
 
 void
-hut_ink_text (HutInk *self,
-              const char *text,
-              const HutInkText *how)
+hut_ink_text (HutInk *self, const char *text, const HutInkText *how)
 {
   double width_px, height_px;
 

@@ -6,8 +6,8 @@
 #include <cairo.h>
 #include <pango/pango.h>
 
-/* Kinds of line. The patterns follow the line types of ISO 128 where it has one (from memory): hidden
- * edges dashed, axes long-dash-dot, extreme positions of moving things long-dash-dot-dot. */
+/* Kinds of line. The patterns follow the line types of ISO 128 where it has one (from memory):
+ * hidden edges dashed, axes long-dash-dot, extreme positions of moving things long-dash-dot-dot. */
 typedef enum
 {
   HUT_LINE_SOLID,
@@ -38,37 +38,62 @@ typedef struct
   PangoLayout *layout;        /* owned */
 } HutInk;
 
-#define HUT_INK_TEXT_PX 12.0 /* own choice: legible on a plain screen, and 96 px per inch makes it 9 pt */
+#define HUT_INK_TEXT_PX                                                                            \
+  12.0 /* own choice: legible on a plain screen, and 96 px per inch makes it 9 pt */
 
 /* @text_px: 0 for the default; @decimal_point: NULL for "." */
-void hut_ink_begin (HutInk *self, cairo_t *cr, const HutPalette *palette, double width_px, double height_px, double text_px);
+void hut_ink_begin (HutInk *self,
+                    cairo_t *cr,
+                    const HutPalette *palette,
+                    double width_px,
+                    double height_px,
+                    double text_px);
 void hut_ink_end (HutInk *self);
 
 /* A msgid in the language of the drawing. (transfer none) */
 const char *hut_ink_tr (const HutInk *self, const char *msgid);
-/* A length as text with at most @decimals decimals, in the drawing's decimal mark. (transfer full) */
-char *hut_ink_dup_number (const HutInk *self, double value_mm, guint decimals) G_GNUC_WARN_UNUSED_RESULT;
+/* A length as text with at most @decimals decimals, in the drawing's decimal mark. (transfer full)
+ */
+char *
+hut_ink_dup_number (const HutInk *self, double value_mm, guint decimals) G_GNUC_WARN_UNUSED_RESULT;
 
+/* What is drawn next has that colour; @alpha_ratio: 0 invisible .. 1 opaque. */
 void hut_ink_colour (HutInk *self, HutColour colour);
 void hut_ink_colour_alpha (HutInk *self, HutColour colour, double alpha_ratio);
 /* Pattern and width of the lines that follow, px. */
 void hut_ink_line (HutInk *self, HutLineKind kind, double width_px);
 
 /* Adds outlines to cairo's path. (x, y): the pixel of (0,0). Arcs stay arcs. */
-void hut_ink_path (HutInk *self, const HutPath *path, double x_px, double y_px, double scale_px_per_mm);
-void hut_ink_region (HutInk *self, const HutRegion *region, double x_px, double y_px, double scale_px_per_mm);
+void
+hut_ink_path (HutInk *self, const HutPath *path, double x_px, double y_px, double scale_px_per_mm);
+void hut_ink_region (HutInk *self,
+                     const HutRegion *region,
+                     double x_px,
+                     double y_px,
+                     double scale_px_per_mm);
 /* Strokes slanted lines, @step_px apart, inside the current clip and the given box. */
-void hut_ink_hatch (HutInk *self, double x_px, double y_px, double width_px, double height_px, double step_px);
+void hut_ink_hatch (HutInk *self,
+                    double x_px,
+                    double y_px,
+                    double width_px,
+                    double height_px,
+                    double step_px);
 
 /* Text size, px; @bold: as captions have it. */
-void hut_ink_measure (HutInk *self, const char *text, double size_px, gboolean bold, double *width_px, double *height_px);
+void hut_ink_measure (HutInk *self,
+                      const char *text,
+                      double size_px,
+                      gboolean bold,
+                      double *width_px,
+                      double *height_px);
 /* y is the middle of the line of text. @turned: reads upwards, then x and y change roles. */
 typedef struct
 {
   double x_px, y_px;
   double size_px; /* 0: normal */
   HutTextAlign align;
-  gboolean bold, turned, plate; /* plate: opaque ground behind it, so that lines under it don't matter */
+  gboolean bold, turned,
+      plate; /* plate: opaque ground behind it, so that lines under it don't matter */
   HutColour colour;
 } HutInkText;
 void hut_ink_text (HutInk *self, const char *text, const HutInkText *how);

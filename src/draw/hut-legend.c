@@ -46,9 +46,7 @@ row_px (const HutInk *ink)
 }
 
 void
-hut_legend_measure (HutInk *ink,
-                    double *width_px,
-                    double *height_px)
+hut_legend_measure (HutInk *ink, double *width_px, double *height_px)
 {
   double widest_px = 0.0;
 
@@ -56,28 +54,26 @@ hut_legend_measure (HutInk *ink,
     {
       double text_width_px, text_height_px;
 
-      hut_ink_measure (ink, hut_ink_tr (ink, lines[i].msgid), 0.0, FALSE, &text_width_px, &text_height_px);
+      hut_ink_measure (ink, hut_ink_tr (ink, lines[i].msgid), 0.0, FALSE, &text_width_px,
+                       &text_height_px);
       widest_px = MAX (widest_px, text_width_px);
     }
   *width_px = 2.0 * PAD_PX + SAMPLE_PX + SAMPLE_GAP_PX + widest_px;
-  *height_px = 2.0 * PAD_PX + row_px (ink) * (double) (G_N_ELEMENTS (lines) + G_N_ELEMENTS (severities));
+  *height_px
+      = 2.0 * PAD_PX + row_px (ink) * (double)(G_N_ELEMENTS (lines) + G_N_ELEMENTS (severities));
 }
 
 static void
-draw_text (HutInk *ink,
-           const char *msgid,
-           double x_px,
-           double y_px)
+draw_text (HutInk *ink, const char *msgid, double x_px, double y_px)
 {
   hut_ink_text (ink, hut_ink_tr (ink, msgid),
-                &(HutInkText) {
-                  .x_px = x_px + SAMPLE_PX + SAMPLE_GAP_PX, .y_px = y_px, .colour = ink->palette->text });
+                &(HutInkText){ .x_px = x_px + SAMPLE_PX + SAMPLE_GAP_PX,
+                               .y_px = y_px,
+                               .colour = ink->palette->text });
 }
 
 void
-hut_legend_draw (HutInk *ink,
-                 double x_px,
-                 double y_px)
+hut_legend_draw (HutInk *ink, double x_px, double y_px)
 {
   double y = y_px + PAD_PX + row_px (ink) / 2.0;
   const double x = x_px + PAD_PX;

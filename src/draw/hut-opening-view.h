@@ -4,5 +4,11 @@
 #include "draw/hut-palette.h"
 #include <cairo.h>
 
-/* Draws the outline of @opening with its middle at (x, y), px; @fill_ratio: opacity of its inside. */
-void hut_opening_view_draw (cairo_t *cr, const HutOpening *opening, HutColour colour, double fill_ratio, HutPoint at_px, double scale_px_per_mm);
+/* Draws the outline of @opening with its middle at (x, y), px; @fill_ratio: opacity of its inside.
+ */
+void hut_opening_view_draw (cairo_t *cr,
+                            const HutOpening *opening,
+                            HutColour colour,
+                            double fill_ratio,
+                            HutPoint at_px,
+                            double scale_px_per_mm);

@@ -6,7 +6,10 @@
 #include <math.h>
 
 /* Own choice of all colours; tests/draw/test-palette.c holds them to the contrasts of WCAG 2.1. */
-#define RGB(hex) { (((hex) >> 16) & 0xff) / 255.0, (((hex) >> 8) & 0xff) / 255.0, ((hex) & 0xff) / 255.0 }
+#define RGB(hex)                                                                                   \
+  {                                                                                                \
+    (((hex) >> 16) & 0xff) / 255.0, (((hex) >> 8) & 0xff) / 255.0, ((hex)&0xff) / 255.0            \
+  }
 
 static const HutPalette light = {
   .background = RGB (0xe9eaec),
@@ -104,8 +107,7 @@ static const HutPalette dark_high = {
  * Returns: (transfer none): a static palette
  */
 const HutPalette *
-hut_palette_get (gboolean is_dark,
-                 gboolean high_contrast)
+hut_palette_get (gboolean is_dark, gboolean high_contrast)
 {
   if (high_contrast)
     return is_dark ? &dark_high : &light_high;
@@ -116,7 +118,8 @@ hut_palette_get (gboolean is_dark,
 static double
 linear_ratio (double channel_ratio)
 {
-  return channel_ratio <= 0.04045 ? channel_ratio / 12.92 : pow ((channel_ratio + 0.055) / 1.055, 2.4);
+  return channel_ratio <= 0.04045 ? channel_ratio / 12.92
+                                  : pow ((channel_ratio + 0.055) / 1.055, 2.4);
 }
 
 static double
@@ -126,8 +129,7 @@ luminance_ratio (HutColour c)
 }
 
 double
-hut_colour_contrast_ratio (HutColour a,
-                           HutColour b)
+hut_colour_contrast_ratio (HutColour a, HutColour b)
 {
   const double la = luminance_ratio (a), lb = luminance_ratio (b);
 

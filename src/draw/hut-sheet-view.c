@@ -27,9 +27,7 @@ typedef struct
 } Grid;
 
 static void
-largest_sheet (const HutSheetSet *sheets,
-               double *width_mm,
-               double *depth_mm)
+largest_sheet (const HutSheetSet *sheets, double *width_mm, double *depth_mm)
 {
   *width_mm = 1.0;
   *depth_mm = 1.0;
@@ -44,9 +42,7 @@ largest_sheet (const HutSheetSet *sheets,
 
 /* The number of columns that gives the largest scale. */
 static Grid
-find_grid (const HutSheetSet *sheets,
-           double width_px,
-           double height_px)
+find_grid (const HutSheetSet *sheets, double width_px, double height_px)
 {
   const guint count = sheets->sheets->len;
   double width_mm, depth_mm;
@@ -57,12 +53,13 @@ find_grid (const HutSheetSet *sheets,
     {
       const guint rows = (count + columns - 1) / columns;
       const double free_x_px = (width_px - 2.0 * BORDER_PX - GAP_PX * (columns - 1)) / columns;
-      const double free_y_px = (height_px - 2.0 * BORDER_PX - GAP_PX * (rows - 1)) / rows - TITLE_PX;
+      const double free_y_px
+          = (height_px - 2.0 * BORDER_PX - GAP_PX * (rows - 1)) / rows - TITLE_PX;
       const double scale = MIN (free_x_px / width_mm, free_y_px / depth_mm);
 
       if (scale <= best.scale_px_per_mm)
         continue;
-      best = (Grid) {
+      best = (Grid){
         .columns = columns,
         .scale_px_per_mm = scale,
         .cell_width_px = scale * width_mm,
@@ -75,8 +72,7 @@ find_grid (const HutSheetSet *sheets,
 }
 
 static guint
-count_of_stock (const HutSheetSet *sheets,
-                const HutStock *stock)
+count_of_stock (const HutSheetSet *sheets, const HutStock *stock)
 {
   guint count = 0;
 
@@ -101,16 +97,20 @@ draw_title (HutInk *ink,
   g_autofree char *depth = hut_ink_dup_number (ink, sheet->depth_mm, 1);
   const char *stock = sheet->stock->name != NULL ? sheet->stock->name : sheet->stock->id;
   const guint count = count_of_stock (sheets, sheet->stock);
-  /* Translators: stock, number of the sheet, how many sheets of that stock, width and depth in mm */
-  g_autofree char *title = g_strdup_printf (hut_ink_tr (ink, N_ ("%s, sheet %u of %u, %s × %s mm")), stock,
-                                            sheet->number, count, width, depth);
-  g_autofree char *brief = g_strdup_printf (hut_ink_tr (ink, N_ ("Sheet %u of %u")), sheet->number, count);
+  /* Translators: stock, number of the sheet, how many sheets of that stock, width and depth in mm
+   */
+  g_autofree char *title = g_strdup_printf (hut_ink_tr (ink, N_ ("%s, sheet %u of %u, %s × %s mm")),
+                                            stock, sheet->number, count, width, depth);
+  g_autofree char *brief
+      = g_strdup_printf (hut_ink_tr (ink, N_ ("Sheet %u of %u")), sheet->number, count);
   double width_px, height_px;
 
   hut_ink_measure (ink, title, 0.0, TRUE, &width_px, &height_px);
   hut_ink_text (ink, width_px <= room_px ? title : brief,
-                &(HutInkText) {
-                  .x_px = x_px, .y_px = y_px + TITLE_PX / 2.0 - 2.0, .bold = TRUE, .colour = ink->palette->text });
+                &(HutInkText){ .x_px = x_px,
+                               .y_px = y_px + TITLE_PX / 2.0 - 2.0,
+                               .bold = TRUE,
+                               .colour = ink->palette->text });
 }
 
 static void
@@ -121,25 +121,27 @@ draw_label (HutInk *ink,
             double scale_px_per_mm)
 {
   const HutRect b = hut_region_bounds (placed);
-  const double part_x_px = (b.u1 - b.u0) * scale_px_per_mm, part_y_px = (b.v1 - b.v0) * scale_px_per_mm;
+  const double part_x_px = (b.u1 - b.u0) * scale_px_per_mm,
+               part_y_px = (b.v1 - b.v0) * scale_px_per_mm;
   const char *text = part->label != NULL ? part->label : part->id;
   const double size_px = ink->text_px - 1.0;
   double width_px, height_px;
 
   hut_ink_measure (ink, text, size_px, FALSE, &width_px, &height_px);
   const gboolean turned = width_px + LABEL_PAD_PX > part_x_px;
-  const double along_px = turned ? part_y_px : part_x_px, across_px = turned ? part_x_px : part_y_px;
+  const double along_px = turned ? part_y_px : part_x_px,
+               across_px = turned ? part_x_px : part_y_px;
   if (width_px + LABEL_PAD_PX > along_px || height_px > across_px)
     return;
   hut_ink_text (ink, text,
-                &(HutInkText) {
-                  .x_px = origin_px.u + (b.u0 + b.u1) / 2.0 * scale_px_per_mm,
-                  .y_px = origin_px.v - (b.v0 + b.v1) / 2.0 * scale_px_per_mm,
-                  .size_px = size_px,
-                  .align = HUT_TEXT_MIDDLE,
-                  .turned = turned,
-                  .plate = TRUE,
-                  .colour = ink->palette->text,
+                &(HutInkText){
+                    .x_px = origin_px.u + (b.u0 + b.u1) / 2.0 * scale_px_per_mm,
+                    .y_px = origin_px.v - (b.v0 + b.v1) / 2.0 * scale_px_per_mm,
+                    .size_px = size_px,
+                    .align = HUT_TEXT_MIDDLE,
+                    .turned = turned,
+                    .plate = TRUE,
+                    .colour = ink->palette->text,
                 });
 }
 
@@ -175,7 +177,8 @@ draw_sheet (HutInk *ink,
             HutPoint corner_px,
             double scale_px_per_mm)
 {
-  const double width_px = sheet->width_mm * scale_px_per_mm, depth_px = sheet->depth_mm * scale_px_per_mm;
+  const double width_px = sheet->width_mm * scale_px_per_mm,
+               depth_px = sheet->depth_mm * scale_px_per_mm;
   const double margin_px = assembly->design->cutter.margin_mm * scale_px_per_mm;
 
   cairo_rectangle (ink->cr, corner_px.u, corner_px.v, width_px, depth_px);
@@ -188,30 +191,32 @@ draw_sheet (HutInk *ink,
     {
       hut_ink_line (ink, HUT_LINE_KEEP_OUT, MARGIN_LINE_PX);
       hut_ink_colour (ink, ink->palette->keep_out_line);
-      cairo_rectangle (ink->cr, corner_px.u + margin_px, corner_px.v + margin_px, width_px - 2.0 * margin_px,
-                       depth_px - 2.0 * margin_px);
+      cairo_rectangle (ink->cr, corner_px.u + margin_px, corner_px.v + margin_px,
+                       width_px - 2.0 * margin_px, depth_px - 2.0 * margin_px);
       cairo_stroke (ink->cr);
     }
-  draw_parts (ink, parts, sheet, (HutPoint) { corner_px.u, corner_px.v + depth_px }, scale_px_per_mm);
+  draw_parts (ink, parts, sheet, (HutPoint){ corner_px.u, corner_px.v + depth_px },
+              scale_px_per_mm);
 }
 
 /* How many parts fit no sheet, or that there is nothing to see. Returns the height it takes, px. */
 static double
-draw_foot (HutInk *ink,
-           const HutSheetSet *sheets)
+draw_foot (HutInk *ink, const HutSheetSet *sheets)
 {
-  g_autofree char *unplaced
-      = g_strdup_printf (hut_ink_tr (ink, N_ ("Parts that fit on no sheet: %u")), sheets->unplaced->len);
+  g_autofree char *unplaced = g_strdup_printf (
+      hut_ink_tr (ink, N_ ("Parts that fit on no sheet: %u")), sheets->unplaced->len);
 
   if (sheets->unplaced->len == 0 && sheets->sheets->len > 0)
     return 0.0;
-  hut_ink_text (ink, sheets->unplaced->len > 0 ? unplaced : hut_ink_tr (ink, N_ ("There is nothing to cut yet.")),
-                &(HutInkText) {
-                  .x_px = ink->width_px / 2.0,
-                  .y_px = ink->height_px - FOOT_PX / 2.0,
-                  .align = HUT_TEXT_MIDDLE,
-                  .bold = TRUE,
-                  .colour = ink->palette->text,
+  hut_ink_text (ink,
+                sheets->unplaced->len > 0 ? unplaced
+                                          : hut_ink_tr (ink, N_ ("There is nothing to cut yet.")),
+                &(HutInkText){
+                    .x_px = ink->width_px / 2.0,
+                    .y_px = ink->height_px - FOOT_PX / 2.0,
+                    .align = HUT_TEXT_MIDDLE,
+                    .bold = TRUE,
+                    .colour = ink->palette->text,
                 });
   return FOOT_PX;
 }
@@ -243,10 +248,11 @@ hut_sheet_view_draw (cairo_t *cr,
     {
       const HutSheet *sheet = g_ptr_array_index (sheets->sheets, i);
       const double x_px = grid.left_px + (i % grid.columns) * (grid.cell_width_px + GAP_PX);
-      const double y_px = grid.top_px + (double) (i / grid.columns) * (grid.cell_height_px + GAP_PX);
+      const double y_px = grid.top_px + (double)(i / grid.columns) * (grid.cell_height_px + GAP_PX);
 
       draw_title (&ink, sheets, sheet, x_px, y_px, grid.cell_width_px + GAP_PX / 2.0);
-      draw_sheet (&ink, assembly, parts, sheet, (HutPoint) { x_px, y_px + TITLE_PX }, grid.scale_px_per_mm);
+      draw_sheet (&ink, assembly, parts, sheet, (HutPoint){ x_px, y_px + TITLE_PX },
+                  grid.scale_px_per_mm);
     }
   hut_ink_end (&ink);
 }

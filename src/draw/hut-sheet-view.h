@@ -8,8 +8,14 @@
  * hut_sheet_view_draw:
  * @cr: user space in pixels, y down; (0,0) .. (@width_px, @height_px) is what is visible
  *
- * All sheets at one scale, in as many rows as make them largest; each with its stock, number and size as
- * title, the border that the cutter keeps free, and its parts with their labels. Parts that fit no sheet
- * are counted below.
+ * All sheets at one scale, in as many rows as make them largest; each with its stock, number and
+ * size as title, the border that the cutter keeps free, and its parts with their labels. Parts that
+ * fit no sheet are counted below.
  */
-void hut_sheet_view_draw (cairo_t *cr, const HutAssembly *assembly, const HutPartSet *parts, const HutSheetSet *sheets, const HutFlatStyle *style, double width_px, double height_px);
+void hut_sheet_view_draw (cairo_t *cr,
+                          const HutAssembly *assembly,
+                          const HutPartSet *parts,
+                          const HutSheetSet *sheets,
+                          const HutFlatStyle *style,
+                          double width_px,
+                          double height_px);

@@ -16,10 +16,7 @@ typedef struct
 
 /* @at_mm: where the middle would stop; @guide_mm: the line that it stops for */
 static void
-offer (Axis *axis,
-       HutSnapKind kind,
-       double at_mm,
-       double guide_mm)
+offer (Axis *axis, HutSnapKind kind, double at_mm, double guide_mm)
 {
   const double off_mm = fabs (at_mm - axis->wanted_mm);
 
@@ -32,10 +29,7 @@ offer (Axis *axis,
 }
 
 static void
-offer_item (Axis *axis,
-            double low_mm,
-            double centre_mm,
-            double high_mm)
+offer_item (Axis *axis, double low_mm, double centre_mm, double high_mm)
 {
   offer (axis, HUT_SNAP_ITEM_CENTRE, centre_mm, centre_mm);
   offer (axis, HUT_SNAP_ITEM_EDGE, low_mm - axis->low_mm, low_mm);
@@ -43,8 +37,7 @@ offer_item (Axis *axis,
 }
 
 double
-hut_snap_edge_web_mm (const HutPanel *panel,
-                      HutEdge edge)
+hut_snap_edge_web_mm (const HutPanel *panel, HutEdge edge)
 {
   const HutEdgeJoint *joint = &panel->edges[edge];
   const double depth_mm = joint->kind == HUT_JOINT_NONE ? 0.0 : joint->depth_mm;
@@ -53,9 +46,7 @@ hut_snap_edge_web_mm (const HutPanel *panel,
 }
 
 static void
-offer_panel (const HutPanel *panel,
-             Axis *u,
-             Axis *v)
+offer_panel (const HutPanel *panel, Axis *u, Axis *v)
 {
   const double left_mm = hut_snap_edge_web_mm (panel, HUT_EDGE_LEFT);
   const double right_mm = panel->width_mm - hut_snap_edge_web_mm (panel, HUT_EDGE_RIGHT);
@@ -71,8 +62,7 @@ offer_panel (const HutPanel *panel,
 }
 
 static double
-settle (const Axis *axis,
-        double step_mm)
+settle (const Axis *axis, double step_mm)
 {
   if (axis->kind != HUT_SNAP_NONE)
     return hut_snap_mm (axis->at_mm);
@@ -104,15 +94,15 @@ hut_snap_find (const HutAssembly *assembly,
       offer_item (&v, hole->bounds.v0, hole->centre.v, hole->bounds.v1);
     }
 
-  *snap = (HutSnap) {
+  *snap = (HutSnap){
     .at = { settle (&u, query->step_mm), settle (&v, query->step_mm) },
     .u_kind = u.kind,
     .v_kind = v.kind,
   };
   if (u.kind != HUT_SNAP_NONE)
-    snap->guides[snap->guide_count++] = (HutGuide) { query->panel, TRUE, u.guide_mm };
+    snap->guides[snap->guide_count++] = (HutGuide){ query->panel, TRUE, u.guide_mm };
   if (v.kind != HUT_SNAP_NONE)
-    snap->guides[snap->guide_count++] = (HutGuide) { query->panel, FALSE, v.guide_mm };
+    snap->guides[snap->guide_count++] = (HutGuide){ query->panel, FALSE, v.guide_mm };
 }
 
 double
@@ -154,15 +144,13 @@ hut_snap_opening_bounds (const HutOpening *opening)
 }
 
 gboolean
-hut_snap_item_bounds (const HutAssembly *assembly,
-                      const char *item,
-                      HutRect *bounds)
+hut_snap_item_bounds (const HutAssembly *assembly, const char *item, HutRect *bounds)
 {
   const HutPlacedHole *hole = hut_assembly_get_hole (assembly, item);
 
   if (hole == NULL)
     return FALSE;
-  *bounds = (HutRect) { hole->bounds.u0 - hole->centre.u, hole->bounds.v0 - hole->centre.v,
-                        hole->bounds.u1 - hole->centre.u, hole->bounds.v1 - hole->centre.v };
+  *bounds = (HutRect){ hole->bounds.u0 - hole->centre.u, hole->bounds.v0 - hole->centre.v,
+                       hole->bounds.u1 - hole->centre.u, hole->bounds.v1 - hole->centre.v };
   return TRUE;
 }

@@ -2,8 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Each axis is looked at by itself. Stops, the nearest one within reach wins, ties in this order:
- * the panel's centre line; the smallest web from the joint (or the free edge) that the stock holds; the
- * centre of another item; an edge level with an edge of another item. */
+ * the panel's centre line; the smallest web from the joint (or the free edge) that the stock holds;
+ * the centre of another item; an edge level with an edge of another item. */
 #pragma once
 #include "draw/hut-flat.h"
 
@@ -19,10 +19,10 @@ typedef enum
 typedef struct
 {
   guint panel;
-  const char *item;  /* what is moved, so that it does not stop at itself; NULL for a new one */
-  HutRect bounds;    /* its outline about its middle, mm: u0 < 0 < u1 as a rule */
-  double reach_mm;   /* 0 suspends all stops */
-  double step_mm;    /* free positions are rounded to it; 0 leaves them */
+  const char *item; /* what is moved, so that it does not stop at itself; NULL for a new one */
+  HutRect bounds;   /* its outline about its middle, mm: u0 < 0 < u1 as a rule */
+  double reach_mm;  /* 0 suspends all stops */
+  double step_mm;   /* free positions are rounded to it; 0 leaves them */
 } HutSnapQuery;
 
 typedef struct
@@ -34,9 +34,13 @@ typedef struct
 } HutSnap;
 
 /* @wanted: where the middle would be without snapping, mm */
-void hut_snap_find (const HutAssembly *assembly, const HutSnapQuery *query, HutPoint wanted, HutSnap *snap);
+void hut_snap_find (const HutAssembly *assembly,
+                    const HutSnapQuery *query,
+                    HutPoint wanted,
+                    HutSnap *snap);
 
-/* Least distance of an opening from an edge of its panel: the joint's depth and the smallest web, mm. */
+/* Least distance of an opening from an edge of its panel: the joint's depth and the smallest web,
+ * mm. */
 double hut_snap_edge_web_mm (const HutPanel *panel, HutEdge edge);
 /* The roundest step that is not more than half a pixel: 1, 0.5, 0.1, 0.05 or 0.01 mm. */
 double hut_snap_step_mm (double scale_px_per_mm);
