@@ -72,9 +72,10 @@ hut_path_dup_flat (const HutPath *self,
         continue;
       if (!hut_segment_get_circle (&segment, &centre, &radius_mm))
         {
+          g_autofree char *place = hut_point_dup_text (segment.start);
+
           g_set_error (error, HUT_GEOM_ERROR, HUT_GEOM_ERROR_NO_CIRCLE,
-                       "the arc at (%.3f, %.3f) mm has no chord; its ends must be apart",
-                       segment.start.u, segment.start.v);
+                       "the arc at %s has no chord; its ends must be apart", place);
           return NULL;
         }
       append_arc (points, &segment, centre, radius_mm);

@@ -23,3 +23,13 @@ hut_point_distance_mm (HutPoint a,
 {
   return hypot (b.u - a.u, b.v - a.v);
 }
+
+char *
+hut_point_dup_text (HutPoint p)
+{
+  char u[G_ASCII_DTOSTR_BUF_SIZE], v[G_ASCII_DTOSTR_BUF_SIZE];
+
+  g_ascii_formatd (u, sizeof u, "%.3f", hut_snap_mm (p.u));
+  g_ascii_formatd (v, sizeof v, "%.3f", hut_snap_mm (p.v));
+  return g_strdup_printf ("(%s, %s) mm", u, v);
+}

@@ -43,3 +43,6 @@ double hut_snap_mm (double value_mm);
 
 /* Distance of two points, mm. */
 double hut_point_distance_mm (HutPoint a, HutPoint b);
+
+/* (transfer full): "(12.300, 4.000) mm", the same in every locale: for messages. */
+char *hut_point_dup_text (HutPoint p) G_GNUC_WARN_UNUSED_RESULT;

@@ -146,15 +146,17 @@ check_polygon (const Engine *self,
 
   if (answer == 0)
     {
-      double u_mm = NAN, v_mm = NAN;
+      HutPoint at = { NAN, NAN };
+      g_autofree char *at_text = NULL;
 
       if (place != NULL)
         {
-          GEOSGeomGetX_r (self->context, place, &u_mm);
-          GEOSGeomGetY_r (self->context, place, &v_mm);
+          GEOSGeomGetX_r (self->context, place, &at.u);
+          GEOSGeomGetY_r (self->context, place, &at.v);
         }
-      g_set_error (error, HUT_GEOM_ERROR, HUT_GEOM_ERROR_INVALID, "%s at (%.3f, %.3f) mm",
-                   reason != NULL ? reason : "not a valid outline", u_mm, v_mm);
+      at_text = hut_point_dup_text (at);
+      g_set_error (error, HUT_GEOM_ERROR, HUT_GEOM_ERROR_INVALID, "%s at %s",
+                   reason != NULL ? reason : "not a valid outline", at_text);
     }
   else if (answer != 1)
     set_engine_error (self, error);

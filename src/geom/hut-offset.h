@@ -24,10 +24,13 @@ HutOffset hut_offset_for_fit (double kerf_mm, double allowance_mm);
  * @self: a valid region
  * @offset: distances per kind of edge, mm
  * @error: HUT_GEOM_ERROR_VANISHED when an edge, hole, slot or web would be lost; the message names
- *   the place (u, v) in mm. HUT_GEOM_ERROR_INVALID when @self is not simple
+ *   the place (u, v) in mm. HUT_GEOM_ERROR_INVALID when @self is not valid or @offset not finite.
+ *   HUT_GEOM_ERROR_NO_CIRCLE when an arc of @self has no chord
  *
  * Outer outlines grow, holes shrink. Lines stay lines, arcs stay arcs with the same centre, corners
- * are mitred. Nothing is rounded to the grid: the result is a tool path, not an outline.
+ * are mitred; where two edges in line have different distances, a plain edge across is put in.
+ * Doubled points are dropped. Nothing is rounded to the grid: the result is a tool path, not an
+ * outline.
  *
  * Returns: (transfer full): NULL on error
  */
