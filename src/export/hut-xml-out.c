@@ -158,6 +158,16 @@ hut_xml_out_flag (HutXmlOut  *self,
   hut_xml_out_text (self, name, value ? "true" : "false");
 }
 
+void
+hut_xml_out_content (HutXmlOut  *self,
+                     const char *text)
+{
+  g_autofree char *clean = dup_clean (text);
+
+  if (!self->failed)
+    note (self, xmlTextWriterWriteString (self->writer, BAD_CAST clean));
+}
+
 GBytes *
 hut_xml_out_finish (HutXmlOut *self,
                     GError   **error)

@@ -41,6 +41,10 @@ void hut_xml_out_flag (HutXmlOut *self,
                        const char *name,
                        gboolean value);
 
+/* Text inside the element that was opened last. */
+void hut_xml_out_content (HutXmlOut *self,
+                          const char *text);
+
 /**
  * hut_xml_out_finish:
  * @error: G_IO_ERROR_NO_SPACE when memory ran out

@@ -24,8 +24,26 @@ typedef struct
 } HutSheetSet;
 
 /* Simple shelf packing. Pure; @parts must outlive the result. Bought parts are left out.
- * A sheet is the smaller of stock sheet and bed on each axis. Spacing: the cutter's part gap between
- * cut lines; cut lines stay inside the sheet by the cutter's margin (bed) and by the kerf. */
+ * A sheet is hut_cutter_sheet (). Spacing: the cutter's part gap between cut lines; cut lines stay
+ * inside the sheet by the cutter's margin: see hut_sheet_usable (). */
 HutSheetSet *hut_sheet_set_new (const HutAssembly *assembly, const HutPartSet *parts) G_GNUC_WARN_UNUSED_RESULT;
 void hut_sheet_set_free (HutSheetSet *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutSheetSet, hut_sheet_set_free)
+
+/**
+ * hut_sheet_usable:
+ * @cutter: the bed
+ * @stock: the sheet, lying on the bed with its front left corner in the bed's
+ *
+ * Where cut lines may run: inside the sheet by the cutter's margin. It is one kerf wider than
+ * hut_cutter_room (), which is for the parts themselves.
+ *
+ * Returns: mm, sheet frame; empty (u1 < u0 or v1 < v0) when the sheet is too small for anything
+ */
+HutRect hut_sheet_usable (const HutCutter *cutter, const HutStock *stock);
+
+/* (transfer full): the tool's path round a laid part, sheet frame; NULL when kerf or fit swallow
+ * something (HUT_GEOM_ERROR_*). */
+HutRegion *hut_laid_part_dup_cut (const HutLaidPart *self,
+                                  const HutPartSet *parts,
+                                  GError **error) G_GNUC_WARN_UNUSED_RESULT;

@@ -1,0 +1,389 @@
+/* src/export/hut-export.c: the ready-to-cut set.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Derive, check, lay out, write every file to memory, and only then touch the disk. */
+#define G_LOG_DOMAIN "hut-export"
+#include "config.h"
+#include "design/hut-file.h"
+#include "export/hut-export.h"
+#include "export/hut-manifest.h"
+#include "export/hut-set-folder.h"
+#include "export/hut-write.h"
+#include <glib/gi18n-lib.h>
+#include <string.h>
+
+#define DESIGN_NAME "design.hutch"
+#define CUT_LIST_NAME "cut-list.csv"
+#define CUT_TO_SIZE_NAME "cut-to-size.csv"
+
+/* Share of the work that is done, as the progress tells it. Own choice: checks take most of the time. */
+#define DERIVED_RATIO 0.4
+#define MADE_RATIO 0.8
+
+G_DEFINE_QUARK (hut-export-error-quark, hut_export_error)
+
+static const struct
+{
+  const char *name;
+  HutFormats format;
+} FORMATS[] = {
+  { "svg", HUT_FORMAT_SVG },
+  { "dxf", HUT_FORMAT_DXF },
+  { "csv", HUT_FORMAT_CSV },
+};
+
+/* All that is derived from the design for one export. */
+typedef struct
+{
+  HutAssembly *assembly;
+  HutPartSet *parts;
+  HutSheetSet *sheets;
+  GPtrArray *findings;  /* HutFinding */
+  GPtrArray *overrides; /* ids that block and were allowed, sorted, NULL at the end; lent */
+  char *mark;           /* the line that says so, or NULL */
+} Work;
+
+gboolean
+hut_formats_parse (const char *list,
+                   HutFormats *formats,
+                   GError **error)
+{
+  g_return_val_if_fail (list != NULL && formats != NULL, FALSE);
+
+  g_auto (GStrv) words = g_strsplit (list, ",", -1);
+  guint found = 0;
+
+  for (guint i = 0; words[i] != NULL; i++)
+    {
+      guint k = 0;
+
+      g_strstrip (words[i]);
+      while (k < G_N_ELEMENTS (FORMATS) && !g_str_equal (words[i], FORMATS[k].name))
+        k++;
+      if (k == G_N_ELEMENTS (FORMATS))
+        {
+          g_set_error (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT,
+                       "no format is called “%s”; allowed: svg, dxf, csv, parted by commas",
+                       words[i]);
+          return FALSE;
+        }
+      found |= FORMATS[k].format;
+    }
+  if (found == 0)
+    {
+      g_set_error_literal (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT,
+                           "no format is named; allowed: svg, dxf, csv, parted by commas");
+      return FALSE;
+    }
+  *formats = (HutFormats) found;
+  return TRUE;
+}
+
+static gboolean
+check_options (const HutExportOptions *options,
+               GError **error)
+{
+  const char *const *known = hut_check_ids ();
+
+  if ((options->formats & HUT_FORMAT_ALL) == 0)
+    {
+      g_set_error_literal (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT,
+                           "no format is chosen; allowed: svg, dxf, csv");
+      return FALSE;
+    }
+  for (guint i = 0; options->allowed != NULL && options->allowed[i] != NULL; i++)
+    if (!g_strv_contains (known, options->allowed[i]))
+      {
+        g_autofree char *list = g_strjoinv (", ", (char **) known);
+
+        g_set_error (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT,
+                     "no check is called “%s”; allowed: %s", options->allowed[i], list);
+        return FALSE;
+      }
+  return TRUE;
+}
+
+/* ---- what blocks ----------------------------------------------------------------------------- */
+
+/* A part that no sheet takes blocks like any finding of its family. */
+static void
+append_unplaced (Work *self)
+{
+  for (guint i = 0; i < self->sheets->unplaced->len; i++)
+    {
+      const guint index = g_array_index (self->sheets->unplaced, guint, i);
+      const HutPart *part = g_ptr_array_index (self->parts->parts, index);
+      HutFinding *finding = g_new0 (HutFinding, 1);
+
+      finding->check = HUT_EXPORT_UNPLACED_CHECK;
+      finding->severity = HUT_SEVERITY_BLOCKS;
+      finding->message = N_ ("{what} fits no sheet of {other} on this bed");
+      finding->what = g_strdup (part->id);
+      finding->other = g_strdup (part->stock != NULL ? part->stock->id : "?");
+      finding->item = g_strdup (part->stock != NULL ? part->stock->id : NULL);
+      finding->places = g_array_new (FALSE, FALSE, sizeof (HutPlace));
+      g_ptr_array_add (self->findings, finding);
+    }
+}
+
+static void
+add_once (GPtrArray *ids,
+          const char *id)
+{
+  for (guint i = 0; i < ids->len; i++)
+    if (g_str_equal (g_ptr_array_index (ids, i), id))
+      return;
+  g_ptr_array_add (ids, (gpointer) id);
+}
+
+static int
+compare_names (gconstpointer a,
+               gconstpointer b)
+{
+  return strcmp (*(const char *const *) a, *(const char *const *) b);
+}
+
+/* Joined by ", ". (transfer full) */
+static char *
+dup_joined (const GPtrArray *names)
+{
+  GString *text = g_string_new (NULL);
+
+  for (guint i = 0; i < names->len && g_ptr_array_index (names, i) != NULL; i++)
+    g_string_append_printf (text, "%s%s", i > 0 ? ", " : "",
+                            (const char *) g_ptr_array_index (names, i));
+  return g_string_free (text, FALSE);
+}
+
+/* Refuses while something blocks; else keeps what was overridden. */
+static gboolean
+check_blocking (Work *self,
+                const char *const *allowed,
+                GError **error)
+{
+  g_autoptr (GPtrArray) blocking = g_ptr_array_new ();
+
+  for (guint i = 0; i < self->findings->len; i++)
+    {
+      const HutFinding *finding = g_ptr_array_index (self->findings, i);
+
+      if (finding->severity == HUT_SEVERITY_BLOCKS)
+        add_once (allowed != NULL && g_strv_contains (allowed, finding->check) ? self->overrides
+                                                                                : blocking,
+                  finding->check);
+    }
+  g_ptr_array_sort (blocking, compare_names);
+  g_ptr_array_sort (self->overrides, compare_names);
+
+  g_autofree char *blocking_names = dup_joined (blocking);
+  g_autofree char *override_names = dup_joined (self->overrides);
+
+  if (self->overrides->len > 0)
+    self->mark = g_strdup_printf ("CHECKS OVERRIDDEN: %s", override_names);
+  g_ptr_array_add (self->overrides, NULL);
+  if (blocking->len > 0)
+    {
+      g_set_error (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_BLOCKED,
+                   "nothing was written, because these checks block: %s", blocking_names);
+      return FALSE;
+    }
+  if (self->sheets->sheets->len == 0)
+    {
+      g_set_error_literal (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_BLOCKED,
+                           "nothing was written, because the design has no part to cut");
+      return FALSE;
+    }
+  return TRUE;
+}
+
+static void
+work_init (Work *self,
+           const HutDesign *design)
+{
+  self->assembly = hut_assembly_new (design);
+  self->parts = hut_part_set_new (self->assembly);
+  self->findings = hut_check_all (self->assembly, self->parts);
+  self->sheets = hut_sheet_set_new (self->assembly, self->parts);
+  self->overrides = g_ptr_array_new ();
+  append_unplaced (self);
+}
+
+static void
+work_clear (Work *self)
+{
+  g_clear_pointer (&self->findings, g_ptr_array_unref);
+  g_clear_pointer (&self->overrides, g_ptr_array_unref);
+  g_clear_pointer (&self->mark, g_free);
+  g_clear_pointer (&self->sheets, hut_sheet_set_free);
+  g_clear_pointer (&self->parts, hut_part_set_free);
+  g_clear_pointer (&self->assembly, hut_assembly_free);
+}
+
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (Work, work_clear)
+
+/* ---- the files ------------------------------------------------------------------------------- */
+
+typedef GBytes *(*SheetWriter) (const HutAssembly *assembly,
+                                const HutPartSet *parts,
+                                const HutSheet *sheet,
+                                const char *mark,
+                                GError **error);
+
+/* @bytes: (transfer full) (nullable) */
+static void
+take_file (GPtrArray *files,
+           const char *name,
+           GBytes *bytes)
+{
+  if (bytes != NULL)
+    g_ptr_array_add (files, hut_set_file_new (name, bytes));
+}
+
+static gboolean
+add_sheets (const Work *self,
+            SheetWriter writer,
+            const char *suffix,
+            GPtrArray *files,
+            const HutSetWatch *watch,
+            GError **error)
+{
+  const guint count = self->sheets->sheets->len;
+
+  for (guint i = 0; i < count; i++)
+    {
+      const HutSheet *sheet = g_ptr_array_index (self->sheets->sheets, i);
+      g_autofree char *stem = hut_sheet_dup_stem (sheet);
+      g_autofree char *name = g_strconcat (stem, suffix, NULL);
+      g_autoptr (GError) cause = NULL;
+
+      /* Files of both formats count, so that the share never goes back. */
+      const double share_ratio = (files->len + 1.0) / (2.0 * count + 1.0);
+
+      if (!hut_set_watch_tell (watch,
+                               DERIVED_RATIO + (MADE_RATIO - DERIVED_RATIO) * MIN (share_ratio, 1.0),
+                               name, error))
+        return FALSE;
+
+      GBytes *bytes = writer (self->assembly, self->parts, sheet, self->mark, &cause);
+
+      if (bytes == NULL)
+        {
+          /* No override helps against a cut that kerf swallows: there is no path to write. */
+          g_set_error (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_BLOCKED,
+                       "nothing was written, because %s", cause->message);
+          return FALSE;
+        }
+      take_file (files, name, bytes);
+    }
+  return TRUE;
+}
+
+/* The design itself, so that the set can be opened again. The mark stands behind the document, where
+ * readers skip it. */
+static GBytes *
+make_design_file (const char *xml,
+                  const char *mark)
+{
+  g_autofree char *text = mark != NULL ? g_strdup_printf ("%s<!-- %s -->\n", xml, mark)
+                                       : g_strdup (xml);
+  const gsize size = strlen (text);
+
+  return g_bytes_new_take (g_steal_pointer (&text), size);
+}
+
+static int
+compare_files (gconstpointer a,
+               gconstpointer b)
+{
+  const HutSetFile *x = *(HutSetFile *const *) a, *y = *(HutSetFile *const *) b;
+
+  return strcmp (x->name, y->name);
+}
+
+/* All files, sorted, the manifest last. (transfer full) */
+static GPtrArray *
+make_files (const Work *self,
+            const HutExportOptions *options,
+            const HutSetWatch *watch,
+            GError **error)
+{
+  g_autoptr (GPtrArray) files
+      = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_set_file_free);
+  g_autofree char *xml = hut_design_to_xml (self->assembly->design);
+  g_autofree char *sha256 = g_compute_checksum_for_string (G_CHECKSUM_SHA256, xml, -1);
+  const HutManifestFacts facts = {
+    .design_name = self->assembly->design->name,
+    .source_name = options->source_name,
+    .design_sha256 = sha256,
+    .findings = self->findings,
+    .overrides = (const char *const *) self->overrides->pdata,
+  };
+
+  if ((options->formats & HUT_FORMAT_SVG) != 0
+      && !add_sheets (self, hut_write_marked_svg, ".svg", files, watch, error))
+    return NULL;
+  if ((options->formats & HUT_FORMAT_DXF) != 0
+      && !add_sheets (self, hut_write_marked_dxf, ".dxf", files, watch, error))
+    return NULL;
+  if ((options->formats & HUT_FORMAT_CSV) != 0)
+    {
+      take_file (files, CUT_LIST_NAME,
+                 hut_write_marked_cut_list (self->assembly, self->parts, self->sheets, self->mark));
+      take_file (files, CUT_TO_SIZE_NAME,
+                 hut_write_marked_cut_to_size (self->assembly, self->parts, self->mark));
+    }
+  take_file (files, DESIGN_NAME, make_design_file (xml, self->mark));
+  g_ptr_array_sort (files, compare_files);
+
+  GBytes *manifest = hut_manifest_write (&facts, files, error);
+
+  if (manifest == NULL)
+    return NULL;
+  take_file (files, HUT_MANIFEST_NAME, manifest);
+  return g_steal_pointer (&files);
+}
+
+/* ---- the set --------------------------------------------------------------------------------- */
+
+static GStrv
+dup_names (const GPtrArray *files)
+{
+  GPtrArray *names = g_ptr_array_new ();
+
+  for (guint i = 0; i < files->len; i++)
+    g_ptr_array_add (names, g_strdup (((HutSetFile *) g_ptr_array_index (files, i))->name));
+  g_ptr_array_sort (names, compare_names);
+  g_ptr_array_add (names, NULL);
+  return (GStrv) g_ptr_array_free (names, FALSE);
+}
+
+gboolean
+hut_export_set (const HutDesign *design,
+                const char *folder,
+                const HutExportOptions *options,
+                HutExportProgress progress,
+                gpointer user_data,
+                GCancellable *cancellable,
+                GStrv *written,
+                GError **error)
+{
+  g_return_val_if_fail (design != NULL && folder != NULL && options != NULL, FALSE);
+
+  const HutSetWatch watch = { progress, user_data, cancellable };
+  g_auto (Work) work = { NULL };
+
+  if (!check_options (options, error) || !hut_set_watch_tell (&watch, 0.0, DESIGN_NAME, error))
+    return FALSE;
+  work_init (&work, design);
+  if (!check_blocking (&work, options->allowed, error) || !hut_set_folder_check (folder, error)
+      || !hut_set_watch_tell (&watch, DERIVED_RATIO, DESIGN_NAME, error))
+    return FALSE;
+
+  g_autoptr (GPtrArray) files = make_files (&work, options, &watch, error);
+
+  if (files == NULL || !hut_set_folder_write (folder, files, MADE_RATIO, &watch, error))
+    return FALSE;
+  if (written != NULL)
+    *written = dup_names (files);
+  return TRUE;
+}

@@ -1,0 +1,222 @@
+/* src/export/hut-tool-path.c: what the tool does on a sheet, in the order in which it does it.
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#define G_LOG_DOMAIN "hut-export"
+#include "config.h"
+#include "export/hut-tool-path.h"
+#include "sheets/hut-label.h"
+#include <math.h>
+
+/* Two arcs lie on one circle when centre and radius differ by less, mm. Own choice: a hundredth of
+ * the grid, far over what placing an arc adds. */
+#define SAME_CIRCLE_MM 1e-5
+
+void
+hut_tool_path_free (HutToolPath *self)
+{
+  if (self == NULL)
+    return;
+  g_free (self->id);
+  g_clear_pointer (&self->closed, hut_path_free);
+  g_clear_pointer (&self->strokes, g_ptr_array_unref);
+  g_free (self);
+}
+
+/* @id: (transfer full) */
+static void
+take_closed (GPtrArray *layer_paths,
+             HutLayer layer,
+             char *id,
+             const HutPath *path)
+{
+  HutToolPath *self = g_new0 (HutToolPath, 1);
+
+  self->layer = layer;
+  self->id = id;
+  self->closed = hut_path_copy (path);
+  g_ptr_array_add (layer_paths, self);
+}
+
+static void
+append_label (GPtrArray *layer_paths,
+              const HutPart *part,
+              const HutPlacement *placement)
+{
+  g_autoptr (HutLabel) label = hut_label_new (part);
+
+  if (label == NULL)
+    return;
+
+  HutToolPath *self = g_new0 (HutToolPath, 1);
+
+  self->layer = HUT_LAYER_SCORE;
+  self->id = g_strdup_printf ("%s-label", part->id);
+  self->strokes = g_ptr_array_ref (label->strokes);
+  for (guint i = 0; i < self->strokes->len; i++)
+    {
+      GArray *stroke = g_ptr_array_index (self->strokes, i);
+
+      for (guint k = 0; k < stroke->len; k++)
+        {
+          HutPoint *p = &g_array_index (stroke, HutPoint, k);
+
+          *p = hut_placement_apply (placement, *p);
+        }
+    }
+  g_ptr_array_add (layer_paths, self);
+}
+
+static gboolean
+append_part (GPtrArray *const layers[HUT_LAYER_COUNT],
+             const HutPartSet *parts,
+             const HutLaidPart *laid,
+             GError **error)
+{
+  const HutPart *part = g_ptr_array_index (parts->parts, laid->part);
+  g_autoptr (HutRegion) cut = hut_laid_part_dup_cut (laid, parts, error);
+
+  if (cut == NULL)
+    {
+      g_prefix_error (error, "part %s: ", part->id);
+      return FALSE;
+    }
+  append_label (layers[HUT_LAYER_SCORE], part, &laid->placement);
+  for (guint i = 0; i < cut->holes->len; i++)
+    take_closed (layers[HUT_LAYER_CUT_INSIDE], HUT_LAYER_CUT_INSIDE,
+                 g_strdup_printf ("%s-inside-%u", part->id, i + 1),
+                 g_ptr_array_index (cut->holes, i));
+  take_closed (layers[HUT_LAYER_CUT_OUTSIDE], HUT_LAYER_CUT_OUTSIDE,
+               g_strdup_printf ("%s-outside", part->id), cut->outer);
+  return TRUE;
+}
+
+GPtrArray *
+hut_sheet_dup_tool_paths (const HutPartSet *parts,
+                          const HutSheet *sheet,
+                          GError **error)
+{
+  g_return_val_if_fail (parts != NULL && sheet != NULL, NULL);
+
+  GPtrArray *layers[HUT_LAYER_COUNT];
+  gboolean whole = TRUE;
+
+  for (guint i = 0; i < HUT_LAYER_COUNT; i++)
+    layers[i] = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_tool_path_free);
+  for (guint i = 0; whole && i < sheet->laid->len; i++)
+    whole = append_part (layers, parts, &g_array_index (sheet->laid, HutLaidPart, i), error);
+
+  GPtrArray *all = layers[0];
+
+  for (guint i = 1; i < HUT_LAYER_COUNT; i++)
+    g_ptr_array_extend_and_steal (all, layers[i]);
+  if (!whole)
+    g_clear_pointer (&all, g_ptr_array_unref);
+  return all;
+}
+
+gboolean
+hut_path_get_circle (const HutPath *self,
+                     HutPoint *centre,
+                     double *radius_mm)
+{
+  g_return_val_if_fail (self != NULL && centre != NULL && radius_mm != NULL, FALSE);
+
+  const guint count = hut_path_get_count (self);
+  HutPoint first_centre = { 0, 0 };
+  double first_radius_mm = 0.0, turn_rad = 0.0;
+
+  for (guint i = 0; i < count; i++)
+    {
+      const HutSegment segment = hut_path_get_segment (self, i);
+      HutPoint c;
+      double r_mm;
+
+      if (segment.bulge == 0.0 || !hut_segment_get_circle (&segment, &c, &r_mm))
+        return FALSE;
+      if (i == 0)
+        {
+          first_centre = c;
+          first_radius_mm = r_mm;
+        }
+      else if (fabs (r_mm - first_radius_mm) > SAME_CIRCLE_MM
+               || hut_point_distance_mm (c, first_centre) > SAME_CIRCLE_MM)
+        return FALSE;
+      turn_rad += 4.0 * atan (segment.bulge);
+    }
+  /* The ends meet, so the turn is a whole number of rounds: 1 or none. */
+  if (count == 0 || fabs (fabs (turn_rad) - 2.0 * G_PI) > 0.5)
+    return FALSE;
+  *centre = first_centre;
+  *radius_mm = first_radius_mm;
+  return TRUE;
+}
+
+static void
+grow_rect (HutRect *self,
+           HutRect by)
+{
+  if (self->u1 < self->u0)
+    {
+      *self = by;
+      return;
+    }
+  self->u0 = MIN (self->u0, by.u0);
+  self->v0 = MIN (self->v0, by.v0);
+  self->u1 = MAX (self->u1, by.u1);
+  self->v1 = MAX (self->v1, by.v1);
+}
+
+HutRect
+hut_tool_paths_bounds (const GPtrArray *paths)
+{
+  g_return_val_if_fail (paths != NULL, ((HutRect) { 0, 0, -1, -1 }));
+
+  HutRect bounds = { 0, 0, -1, -1 };
+
+  for (guint i = 0; i < paths->len; i++)
+    {
+      const HutToolPath *path = g_ptr_array_index (paths, i);
+
+      if (path->closed != NULL)
+        grow_rect (&bounds, hut_path_bounds (path->closed));
+      for (guint j = 0; path->strokes != NULL && j < path->strokes->len; j++)
+        {
+          const GArray *stroke = g_ptr_array_index (path->strokes, j);
+
+          for (guint k = 0; k < stroke->len; k++)
+            {
+              const HutPoint p = g_array_index (stroke, HutPoint, k);
+
+              grow_rect (&bounds, (HutRect) { p.u, p.v, p.u, p.v });
+            }
+        }
+    }
+  return bounds;
+}
+
+double
+hut_tool_paths_length_mm (const GPtrArray *paths,
+                          HutLayer layer)
+{
+  g_return_val_if_fail (paths != NULL, 0.0);
+
+  double length_mm = 0.0;
+
+  for (guint i = 0; i < paths->len; i++)
+    {
+      const HutToolPath *path = g_ptr_array_index (paths, i);
+
+      if (path->layer != layer)
+        continue;
+      if (path->closed != NULL)
+        length_mm += hut_path_length_mm (path->closed);
+      for (guint j = 0; path->strokes != NULL && j < path->strokes->len; j++)
+        {
+          const GArray *stroke = g_ptr_array_index (path->strokes, j);
+
+          for (guint k = 1; k < stroke->len; k++)
+            length_mm += hut_point_distance_mm (g_array_index (stroke, HutPoint, k - 1),
+                                                g_array_index (stroke, HutPoint, k));
+        }
+    }
+  return length_mm;
+}

@@ -1,0 +1,32 @@
+/* src/export/hut-write.h: the writers of single files, with the mark of overridden checks.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * @mark is one line of plain text that says which checks were overridden, or NULL; every writer puts
+ * it where a reader of that file finds it. All are pure. */
+#pragma once
+#include "export/hut-export.h"
+
+/* Decimals of a coordinate in cut files: lengths of both formats then agree far under 1e-6 mm. */
+#define HUT_WRITE_DECIMALS 9
+
+GBytes *hut_write_marked_svg (const HutAssembly *assembly,
+                              const HutPartSet *parts,
+                              const HutSheet *sheet,
+                              const char *mark,
+                              GError **error) G_GNUC_WARN_UNUSED_RESULT;
+GBytes *hut_write_marked_dxf (const HutAssembly *assembly,
+                              const HutPartSet *parts,
+                              const HutSheet *sheet,
+                              const char *mark,
+                              GError **error) G_GNUC_WARN_UNUSED_RESULT;
+GBytes *hut_write_marked_cut_list (const HutAssembly *assembly,
+                                   const HutPartSet *parts,
+                                   const HutSheetSet *sheets,
+                                   const char *mark) G_GNUC_WARN_UNUSED_RESULT;
+/* Bought parts with their sizes. (nullable): NULL when none is bought. */
+GBytes *hut_write_marked_cut_to_size (const HutAssembly *assembly,
+                                      const HutPartSet *parts,
+                                      const char *mark) G_GNUC_WARN_UNUSED_RESULT;
+
+/* (transfer full): "plywood-6-sheet-1". */
+char *hut_sheet_dup_stem (const HutSheet *sheet) G_GNUC_WARN_UNUSED_RESULT;
