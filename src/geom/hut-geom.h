@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 #include <glib.h>
+#include <math.h>
 
 /* Every coordinate of a derived outline lies on this grid, mm. Own choice: far under any cutter's
  * repeatability, and coarse enough that doubles hold grid points of a 100 m sheet exactly enough. */
@@ -46,3 +47,51 @@ double hut_point_distance_mm (HutPoint a, HutPoint b);
 
 /* (transfer full): "(12.300, 4.000) mm", the same in every locale: for messages. */
 char *hut_point_dup_text (HutPoint p) G_GNUC_WARN_UNUSED_RESULT;
+
+/* Points as vectors, mm. */
+static inline HutPoint
+hut_point_minus (HutPoint a,
+                 HutPoint b)
+{
+  return (HutPoint) { a.u - b.u, a.v - b.v };
+}
+
+static inline double
+hut_point_dot (HutPoint a,
+               HutPoint b)
+{
+  return a.u * b.u + a.v * b.v;
+}
+
+/* > 0 when @b points left of @a. */
+static inline double
+hut_point_cross (HutPoint a,
+                 HutPoint b)
+{
+  return a.u * b.v - a.v * b.u;
+}
+
+/* The point @by_mm from @from in a unit direction. */
+static inline HutPoint
+hut_point_along (HutPoint from,
+                 HutPoint direction,
+                 double by_mm)
+{
+  return (HutPoint) { from.u + direction.u * by_mm, from.v + direction.v * by_mm };
+}
+
+/* Same direction, length 1; not a number for a vector without length. */
+static inline HutPoint
+hut_point_unit (HutPoint vector)
+{
+  const double length_mm = hypot (vector.u, vector.v);
+
+  return (HutPoint) { vector.u / length_mm, vector.v / length_mm };
+}
+
+/* A quarter turn counter-clockwise. */
+static inline HutPoint
+hut_point_left (HutPoint direction)
+{
+  return (HutPoint) { -direction.v, direction.u };
+}

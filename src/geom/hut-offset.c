@@ -39,43 +39,6 @@ typedef struct
   HutPoint start, end;    /* moved */
 } Edge;
 
-static HutPoint
-minus (HutPoint a,
-       HutPoint b)
-{
-  return (HutPoint) { a.u - b.u, a.v - b.v };
-}
-
-static double
-cross (HutPoint a,
-       HutPoint b)
-{
-  return a.u * b.v - a.v * b.u;
-}
-
-static double
-dot (HutPoint a,
-     HutPoint b)
-{
-  return a.u * b.u + a.v * b.v;
-}
-
-static HutPoint
-along (HutPoint from,
-       HutPoint direction,
-       double by_mm)
-{
-  return (HutPoint) { from.u + direction.u * by_mm, from.v + direction.v * by_mm };
-}
-
-static HutPoint
-unit (HutPoint vector)
-{
-  const double length = hypot (vector.u, vector.v);
-
-  return (HutPoint) { vector.u / length, vector.v / length };
-}
-
 static gboolean
 is_arc (const Edge *edge)
 {
@@ -120,7 +83,7 @@ edge_init (Edge *self,
   self->shift_mm = segment->kind == HUT_EDGE_MATING ? offset->mating_mm : offset->plain_mm;
   if (!is_arc (self))
     {
-      const HutPoint direction = unit (minus (segment->end, segment->start));
+      const HutPoint direction = hut_point_unit (hut_point_minus (segment->end, segment->start));
 
       self->start_normal = (HutPoint) { direction.v, -direction.u };
       self->end_normal = self->start_normal;
@@ -133,8 +96,8 @@ edge_init (Edge *self,
   if (self->moved_radius_mm < HUT_SHORTEST_MM)
     return lost (segment->start, error, "the arc is too narrow for the tool");
 
-  const HutPoint to_start = unit (minus (segment->start, self->centre));
-  const HutPoint to_end = unit (minus (segment->end, self->centre));
+  const HutPoint to_start = hut_point_unit (hut_point_minus (segment->start, self->centre));
+  const HutPoint to_end = hut_point_unit (hut_point_minus (segment->end, self->centre));
 
   self->start_normal = (HutPoint) { turn * to_start.u, turn * to_start.v };
   self->end_normal = (HutPoint) { turn * to_end.u, turn * to_end.v };
@@ -177,13 +140,13 @@ meet_lines (HutPoint p,
   if (in->shift_mm == out->shift_mm)
     {
       /* Along the sum of the normals; needs no intersection, so it holds for straight joins too. */
-      const double scale_mm = in->shift_mm / (1 + dot (a, b));
+      const double scale_mm = in->shift_mm / (1 + hut_point_dot (a, b));
 
       return (HutPoint) { p.u + (a.u + b.u) * scale_mm, p.v + (a.v + b.v) * scale_mm };
     }
   return (HutPoint) {
-    p.u + (in->shift_mm * b.v - out->shift_mm * a.v) / cross (a, b),
-    p.v + (out->shift_mm * a.u - in->shift_mm * b.u) / cross (a, b),
+    p.u + (in->shift_mm * b.v - out->shift_mm * a.v) / hut_point_cross (a, b),
+    p.v + (out->shift_mm * a.u - in->shift_mm * b.u) / hut_point_cross (a, b),
   };
 }
 
@@ -203,15 +166,15 @@ meet_line_and_circle (HutPoint p,
                       HutPoint *at)
 {
   const HutPoint direction = { -normal.v, normal.u };
-  const HutPoint to_centre = minus (arc->centre, along (p, normal, shift_mm));
-  const double away_mm = dot (to_centre, normal);
+  const HutPoint to_centre = hut_point_minus (arc->centre, hut_point_along (p, normal, shift_mm));
+  const double away_mm = hut_point_dot (to_centre, normal);
   const double radius_mm = arc->moved_radius_mm;
   const double half2 = (radius_mm - away_mm) * (radius_mm + away_mm);
-  const HutPoint foot = along (arc->centre, normal, -away_mm);
+  const HutPoint foot = hut_point_along (arc->centre, normal, -away_mm);
 
   if (half2 < 0)
     return FALSE;
-  *at = nearer (p, along (foot, direction, sqrt (half2)), along (foot, direction, -sqrt (half2)));
+  *at = nearer (p, hut_point_along (foot, direction, sqrt (half2)), hut_point_along (foot, direction, -sqrt (half2)));
   return TRUE;
 }
 
@@ -221,7 +184,7 @@ meet_circles (HutPoint p,
               const Edge *out,
               HutPoint *at)
 {
-  const HutPoint apart = minus (out->centre, in->centre);
+  const HutPoint apart = hut_point_minus (out->centre, in->centre);
   const double apart_mm = hypot (apart.u, apart.v);
   const double r_mm = in->moved_radius_mm;
   const double s_mm = out->moved_radius_mm;
@@ -231,13 +194,13 @@ meet_circles (HutPoint p,
 
   const double foot_mm = apart_mm / 2 + (r_mm - s_mm) * (r_mm + s_mm) / (2 * apart_mm);
   const double half2 = (r_mm - foot_mm) * (r_mm + foot_mm);
-  const HutPoint direction = unit (apart);
+  const HutPoint direction = hut_point_unit (apart);
   const HutPoint across = { -direction.v, direction.u };
-  const HutPoint foot = along (in->centre, direction, foot_mm);
+  const HutPoint foot = hut_point_along (in->centre, direction, foot_mm);
 
   if (half2 < 0)
     return FALSE;
-  *at = nearer (p, along (foot, across, sqrt (half2)), along (foot, across, -sqrt (half2)));
+  *at = nearer (p, hut_point_along (foot, across, sqrt (half2)), hut_point_along (foot, across, -sqrt (half2)));
   return TRUE;
 }
 
@@ -248,8 +211,8 @@ move_corner (Edge *in,
              GError **error)
 {
   const HutPoint p = out->segment.start;
-  const double sine = fabs (cross (in->end_normal, out->start_normal));
-  const gboolean onwards = dot (in->end_normal, out->start_normal) > 0;
+  const double sine = fabs (hut_point_cross (in->end_normal, out->start_normal));
+  const gboolean onwards = hut_point_dot (in->end_normal, out->start_normal) > 0;
   const gboolean lines = !is_arc (in) && !is_arc (out);
   const gboolean same = in->shift_mm == out->shift_mm;
   gboolean meets = TRUE;
@@ -264,14 +227,14 @@ move_corner (Edge *in,
     }
   if (onwards && !same && sine < JOG_SINE)
     {
-      in->end = along (p, in->end_normal, in->shift_mm);
-      out->start = along (p, out->start_normal, out->shift_mm);
+      in->end = hut_point_along (p, in->end_normal, in->shift_mm);
+      out->start = hut_point_along (p, out->start_normal, out->shift_mm);
       return TRUE;
     }
   if (lines)
     in->end = meet_lines (p, in, out);
   else if (onwards && sine < SMOOTH_SINE)
-    in->end = along (p, is_arc (in) ? in->end_normal : out->start_normal, in->shift_mm);
+    in->end = hut_point_along (p, is_arc (in) ? in->end_normal : out->start_normal, in->shift_mm);
   else if (is_arc (in) && is_arc (out))
     meets = meet_circles (p, in, out, &in->end);
   else if (is_arc (in))
@@ -287,7 +250,7 @@ static double
 angle_rad (HutPoint a,
            HutPoint b)
 {
-  const double angle = atan2 (cross (a, b), dot (a, b));
+  const double angle = atan2 (hut_point_cross (a, b), hut_point_dot (a, b));
 
   return fabs (angle) < ARC_DUST_RAD ? 0 : angle;
 }
@@ -300,14 +263,14 @@ append_edge (HutPath *path,
              GError **error)
 {
   const HutPoint direction = { -self->start_normal.v, self->start_normal.u };
-  const HutPoint chord = minus (self->end, self->start);
+  const HutPoint chord = hut_point_minus (self->end, self->start);
   double bulge = self->segment.bulge;
 
   if (is_arc (self))
     {
       const HutPoint c = self->centre;
-      const double change_rad = angle_rad (minus (self->segment.end, c), minus (self->end, c))
-                                - angle_rad (minus (self->segment.start, c), minus (self->start, c));
+      const double change_rad = angle_rad (hut_point_minus (self->segment.end, c), hut_point_minus (self->end, c))
+                                - angle_rad (hut_point_minus (self->segment.start, c), hut_point_minus (self->start, c));
       const double turn_rad = hut_segment_turn_rad (&self->segment) + change_rad;
 
       if (turn_rad * bulge <= 0 || fabs (turn_rad) >= 2 * G_PI
@@ -316,7 +279,7 @@ append_edge (HutPath *path,
       if (change_rad != 0)
         bulge = tan (turn_rad / 4);
     }
-  else if (dot (chord, direction) < HUT_SHORTEST_MM)
+  else if (hut_point_dot (chord, direction) < HUT_SHORTEST_MM)
     return lost (self->segment.start, error, "the edge is too short for the tool");
 
   hut_path_append (path, self->start, bulge, self->segment.kind);

@@ -15,33 +15,12 @@
  * then differ by under r * 5e-15. */
 #define QUADRANT_SINE 1e-7
 
-static HutPoint
-minus (HutPoint a,
-       HutPoint b)
-{
-  return (HutPoint) { a.u - b.u, a.v - b.v };
-}
-
-static double
-cross (HutPoint a,
-       HutPoint b)
-{
-  return a.u * b.v - a.v * b.u;
-}
-
-static double
-dot (HutPoint a,
-     HutPoint b)
-{
-  return a.u * b.u + a.v * b.v;
-}
-
 gboolean
 hut_segment_get_circle (const HutSegment *self,
                         HutPoint *centre,
                         double *radius_mm)
 {
-  const HutPoint chord = minus (self->end, self->start);
+  const HutPoint chord = hut_point_minus (self->end, self->start);
   const double chord_mm = hypot (chord.u, chord.v);
   const double b = self->bulge;
 
@@ -75,14 +54,14 @@ hut_segment_length_mm (const HutSegment *self)
 double
 hut_segment_cap_mm2 (const HutSegment *self)
 {
-  const HutPoint chord = minus (self->end, self->start);
+  const HutPoint chord = hut_point_minus (self->end, self->start);
   const double b = self->bulge;
   const double b2 = b * b;
 
   /* Circular segment r^2 (turn - sin turn) / 2, with r and turn put in terms of chord and bulge. */
   if (fabs (b) < SERIES_BULGE)
-    return dot (chord, chord) * b * (1.0 / 3 + b2 * (1.0 / 15 - b2 * (1.0 / 105 - b2 / 315)));
-  return dot (chord, chord) * ((1 + b2) * (1 + b2) * atan (b) - b + b * b2) / (8 * b2);
+    return hut_point_dot (chord, chord) * b * (1.0 / 3 + b2 * (1.0 / 15 - b2 * (1.0 / 105 - b2 / 315)));
+  return hut_point_dot (chord, chord) * ((1 + b2) * (1 + b2) * atan (b) - b + b * b2) / (8 * b2);
 }
 
 gboolean
@@ -91,12 +70,12 @@ hut_segment_spans (const HutSegment *self,
                    HutPoint to)
 {
   const gboolean ccw = self->bulge > 0;
-  const HutPoint first = minus (ccw ? self->start : self->end, centre);
-  const HutPoint last = minus (ccw ? self->end : self->start, centre);
+  const HutPoint first = hut_point_minus (ccw ? self->start : self->end, centre);
+  const HutPoint last = hut_point_minus (ccw ? self->end : self->start, centre);
 
   if (fabs (self->bulge) <= 1)
-    return cross (first, to) >= 0 && cross (to, last) >= 0;
-  return !(cross (last, to) > 0 && cross (to, first) > 0);
+    return hut_point_cross (first, to) >= 0 && hut_point_cross (to, last) >= 0;
+  return !(hut_point_cross (last, to) > 0 && hut_point_cross (to, first) > 0);
 }
 
 /* TRUE when @to is well inside the turn, not at one of its ends. */
@@ -106,12 +85,12 @@ spans_inside (const HutSegment *self,
               HutPoint to,
               double radius_mm)
 {
-  const HutPoint start = minus (self->start, centre);
-  const HutPoint end = minus (self->end, centre);
+  const HutPoint start = hut_point_minus (self->start, centre);
+  const HutPoint end = hut_point_minus (self->end, centre);
   const double slack = QUADRANT_SINE * radius_mm;
 
-  if ((fabs (cross (start, to)) < slack && dot (start, to) > 0)
-      || (fabs (cross (end, to)) < slack && dot (end, to) > 0))
+  if ((fabs (hut_point_cross (start, to)) < slack && hut_point_dot (start, to) > 0)
+      || (fabs (hut_point_cross (end, to)) < slack && hut_point_dot (end, to) > 0))
     return FALSE;
   return hut_segment_spans (self, centre, to);
 }
@@ -156,7 +135,7 @@ hut_segment_nearest (const HutSegment *self,
 
   if (hut_segment_get_circle (self, &centre, &radius_mm))
     {
-      const HutPoint to = minus (p, centre);
+      const HutPoint to = hut_point_minus (p, centre);
       const double away_mm = hypot (to.u, to.v);
 
       /* From the centre itself every point is equally near. */
@@ -167,8 +146,8 @@ hut_segment_nearest (const HutSegment *self,
       };
     }
 
-  const HutPoint chord = minus (self->end, self->start);
-  const double at_ratio = dot (minus (p, self->start), chord) / dot (chord, chord);
+  const HutPoint chord = hut_point_minus (self->end, self->start);
+  const double at_ratio = hut_point_dot (hut_point_minus (p, self->start), chord) / hut_point_dot (chord, chord);
 
   if (!(at_ratio > 0)) /* also a segment without length */
     return self->start;
@@ -184,11 +163,11 @@ gboolean
 hut_segment_is_crossed (const HutSegment *self,
                         HutPoint p)
 {
-  const HutPoint chord = minus (self->end, self->start);
+  const HutPoint chord = hut_point_minus (self->end, self->start);
   const gboolean start_above = self->start.v > p.v;
   const gboolean end_above = self->end.v > p.v;
   const double b = self->bulge;
-  const double off = cross (chord, minus (p, self->start)); /* chord times distance, > 0 left of it */
+  const double off = hut_point_cross (chord, hut_point_minus (p, self->start)); /* chord times distance, > 0 left of it */
   const double side = off != 0 ? off : chord.v != 0 ? -chord.v : chord.u;
   const gboolean crossed = start_above != end_above && (end_above ? side > 0 : side < 0);
 
@@ -196,7 +175,7 @@ hut_segment_is_crossed (const HutSegment *self,
     return crossed;
 
   /* Inside the circle through both ends with this bulge, without its centre: multiplied by |b|. */
-  const double level = dot (minus (p, self->start), minus (p, self->end));
+  const double level = hut_point_dot (hut_point_minus (p, self->start), hut_point_minus (p, self->end));
 
   return crossed != (fabs (b) * level + fabs (off) / 2 * (1 - b * b) < 0);
 }
