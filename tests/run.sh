@@ -13,6 +13,11 @@ plain=$root/build
 sanitized=$root/build-asan
 
 install_packages "$root/src/packages.txt" "$root/tests/packages.txt"
+# A build folder that src/run.sh configured before the test library was there has no tests.
+if [ -f "$plain/build.ninja" ] && [ ! -d "$plain/tests" ]
+then
+  meson setup --reconfigure "$plain" "$root" >&2 || die "meson could not configure $plain"
+fi
 build "$plain" --buildtype=debugoptimized
 build "$sanitized" --buildtype=debugoptimized -Db_sanitize=address,undefined -Db_lundef=false
 
