@@ -1,0 +1,155 @@
+/* src/design/hut-design-format.c: <enclosure>, <room>, <cutter>, <shell> and <joints> as tables.
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#define G_LOG_DOMAIN "hut-design"
+#include "config.h"
+#include "design/hut-format-table.h"
+
+/* Ranges: own choice, unless the member's own comment in hut-design.h gives them. */
+#define MARGIN_MAX_MM 1000.0
+#define SEAM_GAP_MAX_MM 100.0
+#define HINGE_OFFSET_MAX_MM 1000.0
+#define ANGLE_MIN_DEG 1.0
+#define ANGLE_MAX_DEG 270.0 /* flat against the wall below the hinge */
+#define LEDGE_MIN_MM 1.0
+#define LEDGE_MAX_MM 200.0
+#define STRAP_MIN_RATIO 2.0
+#define STRAP_MAX_RATIO 60.0
+
+static const char *const cutter_kinds[] = { "laser", "router", NULL };
+static const char *const lids[] = { "hood", "top", "lift-off", "front", NULL };
+static const char *const hinges[] = { "back", "left", "right", "top", NULL };
+static const char *const bottoms[] = { "jointed", "inset", "under", "bought", "open", NULL };
+
+static const HutAttributeFormat room_attributes[] = {
+  HUT_MAYBE_NUMBER (HutRoom, left, "left", "room on the left", "mm", 0, HUT_LENGTH_MAX_MM),
+  HUT_MAYBE_NUMBER (HutRoom, right, "right", "room on the right", "mm", 0, HUT_LENGTH_MAX_MM),
+  HUT_MAYBE_NUMBER (HutRoom, front, "front", "room in front", "mm", 0, HUT_LENGTH_MAX_MM),
+  HUT_MAYBE_NUMBER (HutRoom, back, "back", "room behind", "mm", 0, HUT_LENGTH_MAX_MM),
+  HUT_MAYBE_NUMBER (HutRoom, above, "above", "height of the shelf", "mm", 0, HUT_LENGTH_MAX_MM),
+};
+
+static const HutElementFormat room_format = {
+  .name = "room",
+  .size = sizeof (HutRoom),
+  HUT_ATTRIBUTES (room_attributes),
+};
+
+static const HutAttributeFormat cutter_attributes[] = {
+  HUT_TEXT (HutCutter, name, "name", "name of the cutter"),
+  HUT_CHOICE (HutCutter, kind, "kind", "kind of the cutter", cutter_kinds),
+  HUT_SIZE (HutCutter, bed_width_mm, "bed-width", "width of the bed", 1),
+  HUT_SIZE (HutCutter, bed_depth_mm, "bed-depth", "depth of the bed", 1),
+  HUT_NUMBER (HutCutter, margin_mm, "margin", "margin of the bed", "mm", 0, MARGIN_MAX_MM),
+  HUT_NUMBER (HutCutter, part_gap_mm, "part-gap", "gap between parts", "mm", 0, MARGIN_MAX_MM),
+  HUT_SWITCH (HutCutter, any_angle, "any-angle", "parts at any angle"),
+};
+
+static const HutElementFormat cutter_format = {
+  .name = "cutter",
+  .size = sizeof (HutCutter),
+  HUT_ATTRIBUTES (cutter_attributes),
+};
+
+static const HutAttributeFormat panel_attributes[] = {
+  HUT_PANEL (HutPanelStock, panel, "id", "panel's id"),
+  HUT_REFERENCE (HutPanelStock, stock, "stock", "stock of the panel", "stock"),
+};
+
+static const HutElementFormat panel_format = {
+  .name = "panel",
+  .size = sizeof (HutPanelStock),
+  HUT_ATTRIBUTES (panel_attributes),
+};
+
+static const HutAttributeFormat shell_attributes[] = {
+  HUT_SWITCH (HutShell, fitted, "fitted", "inside fitted to the machine"),
+  HUT_SIZE (HutShell, inside_mm.x, "inside-width", "inside width", 1),
+  HUT_SIZE (HutShell, inside_mm.y, "inside-depth", "inside depth", 1),
+  HUT_SIZE (HutShell, inside_mm.z, "inside-height", "inside height", 1),
+  HUT_CHOICE (HutShell, lid, "lid", "kind of the lid", lids),
+  HUT_CHOICE (HutShell, hinge, "hinge", "side of the hinge", hinges),
+  HUT_SIZE (HutShell, seam_height_mm, "seam-height", "height of the seam", 0),
+  HUT_NUMBER (HutShell, seam_gap_mm, "seam-gap", "gap of the seam", "mm", 0, SEAM_GAP_MAX_MM),
+  HUT_NUMBER (HutShell, hinge_offset_mm, "hinge-offset", "offset of the hinge line", "mm", 0,
+              HINGE_OFFSET_MAX_MM),
+  HUT_NUMBER (HutShell, opening_angle_deg, "opening-angle", "opening angle of the lid", "degrees",
+              ANGLE_MIN_DEG, ANGLE_MAX_DEG),
+  HUT_NUMBER (HutShell, swing_clearance_mm, "swing-clearance", "clearance of the swinging lid", "mm",
+              0, HUT_LENGTH_MAX_MM),
+  HUT_CHOICE (HutShell, bottom, "bottom", "kind of the bottom", bottoms),
+  HUT_NUMBER (HutShell, ledge_mm, "ledge", "section of the ledge", "mm", LEDGE_MIN_MM, LEDGE_MAX_MM),
+  HUT_REFERENCE (HutShell, default_stock, "stock", "stock of the shell", "stock"),
+};
+
+static const HutChildFormat shell_children[] = {
+  { &panel_format, HUT_CHILD_PANELS, 0, 0, HUT_SHELL_COUNT * HUT_SIDE_COUNT, NULL },
+};
+
+static const HutElementFormat shell_format = {
+  .name = "shell",
+  .size = sizeof (HutShell),
+  HUT_ATTRIBUTES (shell_attributes),
+  HUT_CHILDREN (shell_children),
+};
+
+static const HutAttributeFormat joints_attributes[] = {
+  HUT_NUMBER (HutJoints, finger_ratio, "finger-ratio", "finger width in thicknesses", "", 1.5, 6),
+  HUT_NUMBER (HutJoints, splice_length_ratio, "splice-length-ratio",
+              "length of splice fingers in thicknesses", "", 3, 5),
+  HUT_NUMBER (HutJoints, splice_width_ratio, "splice-width-ratio",
+              "width of splice fingers in thicknesses", "", 1.5, 3),
+  HUT_SWITCH (HutJoints, straps, "straps", "straps behind splices"),
+  HUT_NUMBER (HutJoints, strap_ratio, "strap-ratio", "strap width in thicknesses", "",
+              STRAP_MIN_RATIO, STRAP_MAX_RATIO),
+};
+
+static const HutElementFormat joints_format = {
+  .name = "joints",
+  .size = sizeof (HutJoints),
+  HUT_ATTRIBUTES (joints_attributes),
+};
+
+static gpointer
+new_stock (void)
+{
+  HutStock *stock = hut_stock_new ("");
+
+  g_array_set_size (stock->readings_mm, 0);
+  return stock;
+}
+
+static gpointer
+new_window (void)
+{
+  return hut_window_new ("", (HutPanelId) { HUT_SHELL_BASE, HUT_SIDE_FRONT });
+}
+
+static gpointer
+new_opening (void)
+{
+  return hut_opening_new ("", (HutPanelId) { HUT_SHELL_BASE, HUT_SIDE_FRONT }, HUT_SHAPE_ROUND);
+}
+
+static const HutAttributeFormat design_attributes[] = {
+  { .name = "version", .kind = HUT_VALUE_VERSION, .label = "version of the file" },
+  HUT_TEXT (HutDesign, name, "name", "name of the design"),
+};
+
+static const HutChildFormat design_children[] = {
+  { &hut_machine_format, HUT_CHILD_MEMBER, offsetof (HutDesign, machine), 1, 1, NULL },
+  { &room_format, HUT_CHILD_MEMBER, offsetof (HutDesign, room_mm), 1, 1, NULL },
+  { &cutter_format, HUT_CHILD_MEMBER, offsetof (HutDesign, cutter), 1, 1, NULL },
+  { &hut_stock_format, HUT_CHILD_ITEMS, offsetof (HutDesign, stocks), 1, HUT_ITEMS_MAX, new_stock },
+  { &shell_format, HUT_CHILD_MEMBER, offsetof (HutDesign, shell), 1, 1, NULL },
+  { &joints_format, HUT_CHILD_MEMBER, offsetof (HutDesign, joints), 1, 1, NULL },
+  { &hut_window_format, HUT_CHILD_ITEMS, offsetof (HutDesign, windows), 0, HUT_ITEMS_MAX, new_window },
+  { &hut_opening_format, HUT_CHILD_ITEMS, offsetof (HutDesign, openings), 0, HUT_ITEMS_MAX,
+    new_opening },
+};
+
+const HutElementFormat hut_design_format = {
+  .name = "enclosure",
+  .size = sizeof (HutDesign),
+  HUT_ATTRIBUTES (design_attributes),
+  HUT_CHILDREN (design_children),
+};
