@@ -5,7 +5,8 @@
 #include "geom/hut-flatten.h"
 #include <math.h>
 
-/* Longest step of an arc, rad: an eighth of a circle. Own choice: keeps the smallest hole an octagon. */
+/* Longest step of an arc, rad: an eighth of a circle. Own choice: keeps the smallest hole an
+ * octagon. */
 #define LONGEST_STEP_RAD (G_PI / 4)
 /* Most steps of one arc (count). Own choice: reached at a radius of 40 m by a full turn. */
 #define MOST_STEPS 10000

@@ -9,8 +9,8 @@
  * @error: HUT_GEOM_ERROR_INVALID when a number is not finite, HUT_GEOM_ERROR_NO_CIRCLE when an arc
  *   has no chord; the message names the place
  *
- * The points of an arc lie on its circle, its chords at most HUT_CHORD_MM off it. An arc run the other
- * way has the same points to the bit, so two regions on both sides of it still meet.
+ * The points of an arc lie on its circle, its chords at most HUT_CHORD_MM off it. An arc run the
+ * other way has the same points to the bit, so two regions on both sides of it still meet.
  *
  * Returns: (transfer full) (element-type HutPoint): corners and points of arcs, the first one not
  *   repeated; empty for a path without corners; NULL on error

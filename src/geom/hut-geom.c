@@ -5,7 +5,8 @@
 #include "geom/hut-geom.h"
 #include <math.h>
 
-/* Grid points per mm: dividing by it gives the double that a decimal number with three places has. */
+/* Grid points per mm: dividing by it gives the double that a decimal number with three places
+ * has. */
 #define GRID_PER_MM 1000.0
 
 G_DEFINE_QUARK (hut-geom-error-quark, hut_geom_error)

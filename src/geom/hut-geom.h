@@ -5,10 +5,12 @@
 #include <math.h>
 
 /* Every coordinate of a derived outline lies on this grid, mm. Own choice: far under any cutter's
- * repeatability, and coarse enough that doubles hold grid points of a 100 m sheet exactly enough. */
+ * repeatability, and coarse enough that doubles hold grid points of a 100 m sheet exactly
+ * enough. */
 #define HUT_GRID_MM 0.001
 
-/* Chord error of arcs that are flattened for GEOS, mm. Own choice: a tenth of a thin kerf's error. */
+/* Chord error of arcs that are flattened for GEOS, mm. Own choice: a tenth of a thin kerf's
+ * error. */
 #define HUT_CHORD_MM 0.002
 
 typedef enum

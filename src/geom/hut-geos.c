@@ -12,10 +12,10 @@
 
 /* A ring needs so many points, the first one not repeated (count). */
 #define RING_POINTS 3
-/* Longest mitre of the buffer, in distances (ratio). Own choice: sharper corners than 1.2 degrees do not
- * occur in outlines that are cut. */
+/* Longest mitre of the buffer, in distances (ratio). Own choice: sharper corners than 1.2 degrees
+ * do not occur in outlines that are cut. */
 #define MITRE_LIMIT 100.0
-#define QUADRANT_STEPS 8 /* count: GEOS wants it for round joins, which a mitred buffer has none of */
+#define QUADRANT_STEPS 8 /* count: GEOS asks for it; only round joins would use it */
 
 /* One call's engine: its context, and the last thing it complained of. */
 typedef struct
@@ -79,8 +79,10 @@ ring_from_path (const Engine *self,
 
   GEOSCoordSequence *sequence = GEOSCoordSeq_copyFromBuffer_r (
     self->context, (const double *) (const void *) points->data, points->len, FALSE, FALSE);
-  GEOSGeometry *ring = sequence != NULL ? GEOSGeom_createLinearRing_r (self->context, sequence) : NULL;
+  GEOSGeometry *ring = NULL;
 
+  if (sequence != NULL)
+    ring = GEOSGeom_createLinearRing_r (self->context, sequence);
   if (ring == NULL)
     set_engine_error (self, error);
   return ring;

@@ -20,7 +20,10 @@ gboolean hut_geos_path_is_simple (const HutPath *self);
 /* Area of the boolean result, mm2; -1 with @error set when GEOS refuses. */
 double hut_geos_op_area_mm2 (const HutRegion *a, const HutRegion *b, HutGeosOp op, GError **error);
 /* (element-type HutRegion) (transfer full): the pieces, as polygons of lines; NULL on error. */
-GPtrArray *hut_geos_op (const HutRegion *a, const HutRegion *b, HutGeosOp op, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+GPtrArray *hut_geos_op (const HutRegion *a,
+                        const HutRegion *b,
+                        HutGeosOp op,
+                        GError **error) G_GNUC_WARN_UNUSED_RESULT;
 /* Area after a mitred buffer of @distance_mm by GEOS, mm2 (a second opinion for tests). */
 double hut_geos_buffer_area_mm2 (const HutRegion *self, double distance_mm, GError **error);
 /* Smallest distance of two regions, mm; 0 when they meet; -1 on error. */

@@ -174,7 +174,8 @@ meet_line_and_circle (HutPoint p,
 
   if (half2 < 0)
     return FALSE;
-  *at = nearer (p, hut_point_along (foot, direction, sqrt (half2)), hut_point_along (foot, direction, -sqrt (half2)));
+  *at = nearer (p, hut_point_along (foot, direction, sqrt (half2)),
+                hut_point_along (foot, direction, -sqrt (half2)));
   return TRUE;
 }
 
@@ -200,7 +201,8 @@ meet_circles (HutPoint p,
 
   if (half2 < 0)
     return FALSE;
-  *at = nearer (p, hut_point_along (foot, across, sqrt (half2)), hut_point_along (foot, across, -sqrt (half2)));
+  *at = nearer (p, hut_point_along (foot, across, sqrt (half2)),
+                hut_point_along (foot, across, -sqrt (half2)));
   return TRUE;
 }
 
@@ -245,11 +247,14 @@ move_corner (Edge *in,
   return meets || lost (p, error, "no corner is left where line and arc parted");
 }
 
-/* Signed angle from @a to @b, rad; 0 for rounding. */
+/* Signed angle from @a to @b, seen from @centre, rad; 0 for rounding. */
 static double
-angle_rad (HutPoint a,
-           HutPoint b)
+angle_rad (HutPoint centre,
+           HutPoint from,
+           HutPoint to)
 {
+  const HutPoint a = hut_point_minus (from, centre);
+  const HutPoint b = hut_point_minus (to, centre);
   const double angle = atan2 (hut_point_cross (a, b), hut_point_dot (a, b));
 
   return fabs (angle) < ARC_DUST_RAD ? 0 : angle;
@@ -268,9 +273,8 @@ append_edge (HutPath *path,
 
   if (is_arc (self))
     {
-      const HutPoint c = self->centre;
-      const double change_rad = angle_rad (hut_point_minus (self->segment.end, c), hut_point_minus (self->end, c))
-                                - angle_rad (hut_point_minus (self->segment.start, c), hut_point_minus (self->start, c));
+      const double change_rad = angle_rad (self->centre, self->segment.end, self->end)
+                                - angle_rad (self->centre, self->segment.start, self->start);
       const double turn_rad = hut_segment_turn_rad (&self->segment) + change_rad;
 
       if (turn_rad * bulge <= 0 || fabs (turn_rad) >= 2 * G_PI

@@ -8,8 +8,8 @@
 /* tan (22.5 degrees): a quarter of a circle, ratio. */
 #define QUARTER_BULGE 0.41421356237309503
 #define HALF_BULGE 1.0
-/* A point this near to the line of its neighbours is on it, mm. Own choice: rounding of doubles on a
- * 10 m sheet, far under the grid. */
+/* A point this near to the line of its neighbours is on it, mm. Own choice: rounding of doubles on
+ * a 10 m sheet, far under the grid. */
 #define ON_LINE_MM 1e-9
 /* A coordinate this near to the grid is meant to be on it, mm: the rounding of one sum. */
 #define GRID_DUST_MM 1e-9

@@ -72,4 +72,5 @@ typedef struct
 /* Where the placement puts @p. */
 HutPoint hut_placement_apply (const HutPlacement *self, HutPoint p);
 /* A mirrored path keeps its role: it is reversed so that outer stays counter-clockwise. */
-HutPath *hut_path_dup_placed (const HutPath *self, const HutPlacement *placement) G_GNUC_WARN_UNUSED_RESULT;
+HutPath *hut_path_dup_placed (const HutPath *self,
+                              const HutPlacement *placement) G_GNUC_WARN_UNUSED_RESULT;

@@ -3,7 +3,8 @@
 #pragma once
 #include "geom/hut-path.h"
 
-/* One connected piece of sheet: outer counter-clockwise, holes (of HutPath) clockwise and inside it. */
+/* One connected piece of sheet: outer counter-clockwise, holes (of HutPath) clockwise and inside
+ * it. */
 typedef struct
 {
   HutPath *outer;
@@ -24,4 +25,5 @@ double hut_region_length_mm (const HutRegion *self);
 HutRect hut_region_bounds (const HutRegion *self);
 /* TRUE in the material or on its border, which is HUT_BORDER_MM wide to each side. */
 gboolean hut_region_contains (const HutRegion *self, HutPoint p);
-HutRegion *hut_region_dup_placed (const HutRegion *self, const HutPlacement *placement) G_GNUC_WARN_UNUSED_RESULT;
+HutRegion *hut_region_dup_placed (const HutRegion *self,
+                                  const HutPlacement *placement) G_GNUC_WARN_UNUSED_RESULT;

@@ -1,18 +1,19 @@
 /* src/geom/hut-segment.c: measures of one segment, line or arc.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Every measure is a closed formula in the chord and the bulge b, written so that it neither divides
- * by b nor cancels where b is small: an arc that is nearly a line is measured as well as a line. */
+ * Every measure is a closed formula in the chord and the bulge b, written so that it neither
+ * divides by b nor cancels where b is small: an arc that is nearly a line is measured as well as a
+ * line. */
 #define G_LOG_DOMAIN "hut-geom"
 #include "config.h"
 #include "geom/hut-segment.h"
 #include <math.h>
 
-/* Under this bulge (ratio) the power series of the cap area is exact to double, and the closed formula
- * has begun to cancel. */
+/* Under this bulge (ratio) the power series of the cap area is exact to double, and the closed
+ * formula has begun to cancel. */
 #define SERIES_BULGE 0.03
-/* Quadrant points nearer than this to an end of the arc (sine of the angle) are that end: the bounds
- * then differ by under r * 5e-15. */
+/* Quadrant points nearer than this to an end of the arc (sine of the angle) are that end: the
+ * bounds then differ by under r * 5e-15. */
 #define QUADRANT_SINE 1e-7
 
 gboolean
@@ -55,13 +56,14 @@ double
 hut_segment_cap_mm2 (const HutSegment *self)
 {
   const HutPoint chord = hut_point_minus (self->end, self->start);
+  const double chord2 = hut_point_dot (chord, chord);
   const double b = self->bulge;
   const double b2 = b * b;
 
   /* Circular segment r^2 (turn - sin turn) / 2, with r and turn put in terms of chord and bulge. */
   if (fabs (b) < SERIES_BULGE)
-    return hut_point_dot (chord, chord) * b * (1.0 / 3 + b2 * (1.0 / 15 - b2 * (1.0 / 105 - b2 / 315)));
-  return hut_point_dot (chord, chord) * ((1 + b2) * (1 + b2) * atan (b) - b + b * b2) / (8 * b2);
+    return chord2 * b * (1.0 / 3 + b2 * (1.0 / 15 - b2 * (1.0 / 105 - b2 / 315)));
+  return chord2 * ((1 + b2) * (1 + b2) * atan (b) - b + b * b2) / (8 * b2);
 }
 
 gboolean
@@ -147,7 +149,8 @@ hut_segment_nearest (const HutSegment *self,
     }
 
   const HutPoint chord = hut_point_minus (self->end, self->start);
-  const double at_ratio = hut_point_dot (hut_point_minus (p, self->start), chord) / hut_point_dot (chord, chord);
+  const HutPoint from_start = hut_point_minus (p, self->start);
+  const double at_ratio = hut_point_dot (from_start, chord) / hut_point_dot (chord, chord);
 
   if (!(at_ratio > 0)) /* also a segment without length */
     return self->start;
@@ -156,9 +159,9 @@ hut_segment_nearest (const HutSegment *self,
   return (HutPoint) { self->start.u + chord.u * at_ratio, self->start.v + chord.v * at_ratio };
 }
 
-/* The ray crosses an arc as often as its chord, but for points between chord and arc, where the count
- * differs by one. A point on the chord itself is taken as moved by (+e, +e^2) for both questions, so
- * the two answers fit together. */
+/* The ray crosses an arc as often as its chord, but for points between chord and arc, where the
+ * count differs by one. A point on the chord itself is taken as moved by (+e, +e^2) for both
+ * questions, so the two answers fit together. */
 gboolean
 hut_segment_is_crossed (const HutSegment *self,
                         HutPoint p)
@@ -167,7 +170,8 @@ hut_segment_is_crossed (const HutSegment *self,
   const gboolean start_above = self->start.v > p.v;
   const gboolean end_above = self->end.v > p.v;
   const double b = self->bulge;
-  const double off = hut_point_cross (chord, hut_point_minus (p, self->start)); /* chord times distance, > 0 left of it */
+  const HutPoint from_start = hut_point_minus (p, self->start);
+  const double off = hut_point_cross (chord, from_start); /* chord * distance, > 0 left of it */
   const double side = off != 0 ? off : chord.v != 0 ? -chord.v : chord.u;
   const gboolean crossed = start_above != end_above && (end_above ? side > 0 : side < 0);
 
@@ -175,7 +179,7 @@ hut_segment_is_crossed (const HutSegment *self,
     return crossed;
 
   /* Inside the circle through both ends with this bulge, without its centre: multiplied by |b|. */
-  const double level = hut_point_dot (hut_point_minus (p, self->start), hut_point_minus (p, self->end));
+  const double level = hut_point_dot (from_start, hut_point_minus (p, self->end));
 
   return crossed != (fabs (b) * level + fabs (off) / 2 * (1 - b * b) < 0);
 }

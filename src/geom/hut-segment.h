@@ -10,7 +10,8 @@ typedef enum
   HUT_EDGE_MATING, /* flank of a finger, or a splice: another part's edge lies against it */
 } HutEdgeKind;
 
-/* A segment with its ends. bulge = tan (angle / 4): 0 line, > 0 arc counter-clockwise, 1 half circle. */
+/* A segment with its ends. bulge = tan (angle / 4): 0 line, > 0 arc counter-clockwise, 1 half
+ * circle. */
 typedef struct
 {
   HutPoint start, end; /* mm */
@@ -28,8 +29,8 @@ typedef struct
  * @centre: (out): centre, mm
  * @radius_mm: (out): radius, mm, > 0
  *
- * Source: r = c (1 + b^2) / (4 |b|), b = tan (angle / 4), centre = middle + n c (1 - b^2) / (4 b), n the
- * left normal of the chord c: the right triangle of half chord, radius and centre distance.
+ * Source: r = c (1 + b^2) / (4 |b|), b = tan (angle / 4), centre = middle + n c (1 - b^2) / (4 b),
+ * n the left normal of the chord c: the right triangle of half chord, radius, centre distance.
  *
  * Returns: FALSE, with nothing written, for a line or a chord under HUT_SHORTEST_MM
  */
@@ -44,8 +45,9 @@ double hut_segment_cap_mm2 (const HutSegment *self);
 HutRect hut_segment_bounds (const HutSegment *self);
 /* The point of the segment that is nearest to @p; a start for a segment without length. */
 HutPoint hut_segment_nearest (const HutSegment *self, HutPoint p);
-/* TRUE when the ray from @p along +u crosses the segment an odd number of times. Ends that are level
- * with @p count half open, so the crossings of a closed path add up; @p is not on the segment. */
+/* TRUE when the ray from @p along +u crosses the segment an odd number of times. Ends that are
+ * level with @p count half open, so the crossings of a closed path add up; @p is not on the
+ * segment. */
 gboolean hut_segment_is_crossed (const HutSegment *self, HutPoint p);
 /* TRUE when the direction @to (any length, from the centre) lies in the turn of the arc. */
 gboolean hut_segment_spans (const HutSegment *self, HutPoint centre, HutPoint to);

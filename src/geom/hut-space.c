@@ -34,9 +34,11 @@ hut_frame3_to_world (const HutFrame3 *self,
                      double v_mm,
                      double w_mm)
 {
-  const HutVec3 in_plane = hut_vec3_add (hut_vec3_scale (self->u, u_mm), hut_vec3_scale (self->v, v_mm));
+  const HutVec3 u = hut_vec3_scale (self->u, u_mm);
+  const HutVec3 v = hut_vec3_scale (self->v, v_mm);
+  const HutVec3 w = hut_vec3_scale (self->w, w_mm);
 
-  return hut_vec3_add (self->origin, hut_vec3_add (in_plane, hut_vec3_scale (self->w, w_mm)));
+  return hut_vec3_add (self->origin, hut_vec3_add (hut_vec3_add (u, v), w));
 }
 
 HutBox3

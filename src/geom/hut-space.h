@@ -15,7 +15,8 @@ typedef struct
   HutVec3 min, max;
 } HutBox3;
 
-/* Right-handed frame of a panel: unit vectors in the world, w outwards, origin on the outer face. */
+/* Right-handed frame of a panel: unit vectors in the world, w outwards, origin on the outer
+ * face. */
 typedef struct
 {
   HutVec3 origin, u, v, w;
@@ -27,8 +28,8 @@ HutVec3 hut_vec3_scale (HutVec3 a, double factor_ratio);
 double hut_vec3_dot (HutVec3 a, HutVec3 b);
 /* The world point at (u, v) of the frame, w_mm along its outward normal. */
 HutVec3 hut_frame3_to_world (const HutFrame3 *self, double u_mm, double v_mm, double w_mm);
-/* The box that a rectangle of the frame from depth w0 to w1 fills in the world. Only for frames whose
- * axes are world axes; empty for an empty rectangle. */
+/* The box that a rectangle of the frame from depth w0 to w1 fills in the world. Only for frames
+ * whose axes are world axes; empty for an empty rectangle. */
 HutBox3 hut_frame3_box (const HutFrame3 *self, HutRect rect, double w0_mm, double w1_mm);
 /* The shadow of a world box on the frame's (u, v) plane; empty for an empty box. */
 HutRect hut_frame3_shadow (const HutFrame3 *self, const HutBox3 *box);
@@ -42,7 +43,8 @@ HutBox3 hut_box3_sweep (const HutBox3 *self, HutVec3 travel);
 HutBox3 hut_box3_shift (const HutBox3 *self, HutVec3 by);
 /* Distance of two boxes, mm; 0 when they touch or overlap; infinite when one is empty. */
 double hut_box3_distance_mm (const HutBox3 *a, const HutBox3 *b);
-/* Depth of overlap: the smallest move along an axis that parts them, mm; 0 when they do not overlap. */
+/* Depth of overlap: the smallest move along an axis that parts them, mm; 0 when they do not
+ * overlap. */
 double hut_box3_overlap_mm (const HutBox3 *a, const HutBox3 *b);
 /* 0 for an empty box. */
 double hut_box3_volume_mm3 (const HutBox3 *self);

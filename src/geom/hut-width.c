@@ -8,13 +8,14 @@
  *   line and arc, arc and arc          along the normal through the centres, where that is a least
  *   corner and line, arc or corner     the foot on the other one
  *
- * Material lies left of every edge, so the sides decide whether a chord starts and ends in material;
- * what is left to check is that no border crosses it. Only a corner that points into the material can
- * carry an end: from any other one walking on shortens the chord, or the edges beside it carry it.
+ * Material lies left of every edge, so the sides decide whether a chord starts and ends in
+ * material; what is left to check is that no border crosses it. Only a corner that points into the
+ * material can carry an end: from any other one walking on shortens the chord, or the edges beside
+ * it carry it.
  *
- * Pairs are found by a sweep over the bounds, sorted by u; the reach of the sweep is the narrowest web
- * so far. Invariant: @web is written once, with the narrowest. Not promised: which of several equally
- * narrow ones. */
+ * Pairs are found by a sweep over the bounds, sorted by u; the reach of the sweep is the narrowest
+ * web so far. Invariant: @web is written once, with the narrowest. Not promised: which of several
+ * equally narrow ones. */
 #define G_LOG_DOMAIN "hut-geom"
 #include "config.h"
 #include "geom/hut-width.h"
@@ -25,8 +26,9 @@
 #define SAME_DIRECTION 1e-3
 /* Centres nearer than this are one, mm: two arcs of one centre, each rounded to the grid. */
 #define SAME_CENTRE_MM (2 * HUT_GRID_MM)
-/* A border that meets the chord nearer to its end than this is the border that it ends on, mm. A foot
- * this far beyond an edge is on its end: at a smooth join, rounding must not lose it to both edges. */
+/* A border that meets the chord nearer to its end than this is the border that it ends on, mm. A
+ * foot this far beyond an edge is on its end: at a smooth join, rounding must not lose it to both
+ * edges. */
 #define END_MM 1e-6
 /* A join turns if it turns by more than this (sine): rounding of doubles. */
 #define TURN_DUST 1e-9
@@ -137,9 +139,10 @@ append_path (GArray *edges,
       edge->previous_id = i > first ? i - 1 : edges->len - 1;
       edge->before = direction_at (previous, edge->segment.start);
       edge->after = direction_at (edge, edge->segment.start);
-      /* Points into the material: a right turn. The grid makes tiny right turns at smooth joins; on a
-       * round outline they would hold up the chord across, from which both ends want to slide. */
-      edge->carries = hut_point_cross (edge->before, edge->after) < (inwards ? -SAME_DIRECTION : -TURN_DUST);
+      /* Points into the material: a right turn. The grid makes tiny right turns at smooth joins; on
+       * a round outline they would hold up the chord across, from which both ends want to slide. */
+      edge->carries = hut_point_cross (edge->before, edge->after)
+                      < (inwards ? -SAME_DIRECTION : -TURN_DUST);
     }
 }
 
@@ -188,8 +191,10 @@ crosses (const Edge *edge,
     {
       const double at_mm = middle_mm + side * sqrt (half2);
 
+      const HutPoint to = hut_point_minus (hut_point_along (a, d, at_mm), edge->centre);
+
       if (at_mm > END_MM && at_mm < width_mm - END_MM
-          && hut_segment_spans (&edge->segment, edge->centre, hut_point_minus (hut_point_along (a, d, at_mm), edge->centre)))
+          && hut_segment_spans (&edge->segment, edge->centre, to))
         return TRUE;
     }
   return FALSE;
@@ -223,8 +228,8 @@ offer (Search *self,
   self->web = (HutWeb) { a, b, width_mm };
 }
 
-/* TRUE when a chord that leaves the corner along @d (any length) starts in material, and walking along
- * neither edge shortens it. */
+/* TRUE when a chord that leaves the corner along @d (any length) starts in material, and walking
+ * along neither edge shortens it. */
 static gboolean
 corner_holds (const Edge *corner,
               HutPoint d)
@@ -307,10 +312,12 @@ try_lines (Search *self,
 
   const HutPoint start = hut_point_minus (b->segment.start, a->segment.start);
   const HutPoint end = hut_point_minus (b->segment.end, a->segment.start);
-  const double from_mm = fmax (0, hut_point_dot (end, a->direction));
-  const double to_mm = fmin (a->length_mm, hut_point_dot (start, a->direction));
-  const double from_off_mm = hut_point_cross (a->direction, end) - (from_mm - hut_point_dot (end, a->direction)) * turn;
-  const double to_off_mm = hut_point_cross (a->direction, start) + (hut_point_dot (start, a->direction) - to_mm) * turn;
+  const double start_mm = hut_point_dot (start, a->direction);
+  const double end_mm = hut_point_dot (end, a->direction);
+  const double from_mm = fmax (0, end_mm);
+  const double to_mm = fmin (a->length_mm, start_mm);
+  const double from_off_mm = hut_point_cross (a->direction, end) - (from_mm - end_mm) * turn;
+  const double to_off_mm = hut_point_cross (a->direction, start) + (start_mm - to_mm) * turn;
   double at_mm = (from_mm + to_mm) / 2;
   double off_mm = (from_off_mm + to_off_mm) / 2;
 
@@ -346,18 +353,27 @@ try_line_and_arc (Search *self,
          hut_point_along (arc->centre, towards, arc->radius_mm));
 }
 
+/* The end from which the arc runs counter-clockwise, seen from the centre. */
+static HutPoint
+first_end (const Edge *arc)
+{
+  return hut_point_minus (arc->segment.bulge > 0 ? arc->segment.start : arc->segment.end,
+                          arc->centre);
+}
+
 /* Unit direction from the common centre in the middle of the overlap of two arcs; FALSE if none. */
 static gboolean
 get_common_direction (const Edge *a,
                       const Edge *b,
                       HutPoint *direction)
 {
-  const HutPoint a_from = hut_point_minus (a->segment.bulge > 0 ? a->segment.start : a->segment.end, a->centre);
-  const HutPoint b_from = hut_point_minus (b->segment.bulge > 0 ? b->segment.start : b->segment.end, b->centre);
+  const HutPoint a_from = first_end (a);
+  const HutPoint b_from = first_end (b);
   const double a_turn_rad = fabs (hut_segment_turn_rad (&a->segment));
   const double b_turn_rad = fabs (hut_segment_turn_rad (&b->segment));
   const double start_rad = atan2 (a_from.v, a_from.u);
-  const double between_rad = atan2 (hut_point_cross (a_from, b_from), hut_point_dot (a_from, b_from));
+  const double between_rad = atan2 (hut_point_cross (a_from, b_from),
+                                    hut_point_dot (a_from, b_from));
 
   for (int round = -1; round <= 1; round++)
     {
@@ -399,7 +415,8 @@ try_ring (Search *self,
       if (!faces (outer, d) || !faces (inner, d))
         return;
     }
-  offer (self, hut_point_along (outer->centre, d, outer->radius_mm), hut_point_along (inner->centre, d, inner->radius_mm));
+  offer (self, hut_point_along (outer->centre, d, outer->radius_mm),
+         hut_point_along (inner->centre, d, inner->radius_mm));
 }
 
 static void
@@ -422,7 +439,8 @@ try_arcs (Search *self,
 
   if (gap_mm > 0 && gap_mm < self->narrowest_mm && faces (a, d)
       && faces (b, (HutPoint) { -d.u, -d.v }))
-    offer (self, hut_point_along (a->centre, d, a->radius_mm), hut_point_along (b->centre, d, -b->radius_mm));
+    offer (self, hut_point_along (a->centre, d, a->radius_mm),
+           hut_point_along (b->centre, d, -b->radius_mm));
 }
 
 static void
