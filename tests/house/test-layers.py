@@ -8,7 +8,7 @@ import house
 
 INCLUDE = re.compile(r'^[ \t]*#[ \t]*include[ \t]*([<"])([^>"]+)[>"]', re.M)
 TOOLKIT = re.compile(r"^(gtk|gdk|gsk|adwaita|gtksourceview)\b")
-GENERATED = {"config.h"}
+GENERATED = re.compile(r"^(config|hut-[a-z]+-resources)\.h$")
 
 
 def complaint_about(path, quote, name):
@@ -17,7 +17,7 @@ def complaint_about(path, quote, name):
         if layer != "app" and TOOLKIT.match(name):
             return f"<{name}>: GTK belongs to src/app"
         return None
-    if name in GENERATED:
+    if GENERATED.match(name):
         return None
     target = name.split("/")[0]
     if "/" not in name or target not in house.LAYERS:

@@ -14,8 +14,8 @@ IMPURE_CALL = re.compile(r"\b(rand|random|srand|drand48|g_random_\w+|g_rand_new|
                          r"clock_gettime|g_get_real_time|g_get_current_time|g_date_time_new_now\w*|"
                          r"getenv|secure_getenv|g_getenv|g_get_user_name|g_get_real_name)\s*\(")
 TRANSLATING = re.compile(r"(?<![\w])_\s*\(\s*\"")
-# A conversion of a floating number in a format string.
-FLOAT_FORMAT = re.compile(r"%[-+ #0']*(?:\d+|\*)?(?:\.(?:\d+|\*))?L?[aAeEfFgG]")
+# A conversion of a floating number in a format string. Without decimals ("%.0f") there is no mark.
+FLOAT_FORMAT = re.compile(r"%(?![-+ 0]*\d*\.0[fF])[-+ #0']*(?:\d+|\*)?(?:\.(?:\d+|\*))?L?[aAeEfFgG]")
 TEXT = re.compile(r'"(?:\\.|[^"\\\n])*"')
 # Functions whose format is written with '.' everywhere.
 LOCALE_FREE = re.compile(r"\b(g_ascii_formatd)\s*\(")
@@ -74,7 +74,7 @@ class Pure(unittest.TestCase):
     def test_each_way_to_depend_on_the_locale_is_caught(self):
         for text in ('x = atof (s);', 'x = strtod (s, NULL);', 'sscanf (s, "%lf", &x);',
                      'g_string_append_printf (s, "%g", x);', 'printf ("%-8.3f mm", x);',
-                     'printf ("%*.*e", 3, 2, x);', 'setlocale (LC_ALL, "");'):
+                     'printf ("%*.*e", 3, 2, x);', 'printf ("%\'.0f", x);', 'setlocale (LC_ALL, "");'):
             self.assertGreaterEqual(len(self.find_in(text)), 1, text)
 
     def test_each_way_to_be_impure_is_caught(self):
@@ -84,7 +84,7 @@ class Pure(unittest.TestCase):
     def test_locale_free_ways_pass(self):
         for text in ('x = g_ascii_strtod (s, NULL);', 'g_ascii_formatd (b, 32, "%.17g", x);',
                      'printf ("%d %s %u%%", 1, "a", 2u);', '/* printf ("%g") */', 'N_("{is} mm");',
-                     'printf ("100 %% free");', 'runtime (x);'):
+                     'printf ("100 %% free");', 'printf ("%.0f,%3.0f", x, y);', 'runtime (x);'):
             self.assertEqual(self.find_in(text), [], text)
 
     def test_the_window_may_show_numbers_in_the_locale(self):
