@@ -75,7 +75,10 @@ ring_from_path (const Engine *self,
                    "an outline has %u corners; at least 3, or arcs, are needed", points->len);
       return NULL;
     }
-  g_array_append_val (points, g_array_index (points, HutPoint, 0));
+
+  const HutPoint first = g_array_index (points, HutPoint, 0); /* appending may move the array */
+
+  g_array_append_val (points, first);
 
   GEOSCoordSequence *sequence = GEOSCoordSeq_copyFromBuffer_r (
     self->context, (const double *) (const void *) points->data, points->len, FALSE, FALSE);
