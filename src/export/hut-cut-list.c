@@ -130,7 +130,7 @@ append_place (GString *table,
     }
 
   const HutPart *laid_part = g_ptr_array_index (parts->parts, part);
-  g_autoptr (HutPath) outer = hut_path_dup_placed (laid_part->region->outer, &laid->placement);
+  g_autoptr(HutPath) outer = hut_path_dup_placed (laid_part->region->outer, &laid->placement);
   const HutRect bounds = hut_path_bounds (outer);
   g_autofree char *stem = hut_sheet_dup_stem (sheet);
 
@@ -146,7 +146,7 @@ append_cut_length (GString *table,
                    const HutPart *part)
 {
   /* A part that cannot be cut has no length; that it cannot is reported by the cut files. */
-  g_autoptr (HutRegion) cut = hut_part_dup_cut (part, NULL);
+  g_autoptr(HutRegion) cut = hut_part_dup_cut (part, NULL);
 
   if (cut != NULL)
     append_number (table, hut_region_length_mm (cut), LENGTH_DECIMALS);

@@ -1,8 +1,8 @@
 /* src/export/hut-dxf.c: a sheet as DXF R2000 (AC1015) in millimetres.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The file is a list of pairs: group code, value, each on a line of its own. Fixed parts stand below
- * in a short notation: '|' ends a pair, the first blank parts its code from its value.
+ * The file is a list of pairs: group code, value, each on a line of its own. Fixed parts stand
+ * below in a short notation: '|' ends a pair, the first blank parts its code from its value.
  * Source of the structure: documentation of the reader ezdxf 0.18, "DXF File Structure"; checked by
  * reading every written file with it in the tests. */
 #define G_LOG_DOMAIN "hut-export"
@@ -86,7 +86,7 @@ static void
 append_short (GString *file,
               const char *notation)
 {
-  g_auto (GStrv) pairs = g_strsplit (notation, "|", -1);
+  g_auto(GStrv) pairs = g_strsplit (notation, "|", -1);
 
   for (guint i = 0; pairs[i] != NULL; i++)
     {
@@ -243,7 +243,7 @@ hut_write_marked_dxf (const HutAssembly *assembly,
 {
   g_return_val_if_fail (assembly != NULL && parts != NULL && sheet != NULL, NULL);
 
-  g_autoptr (GPtrArray) paths = hut_sheet_dup_tool_paths (parts, sheet, error);
+  g_autoptr(GPtrArray) paths = hut_sheet_dup_tool_paths (parts, sheet, error);
 
   if (paths == NULL)
     return NULL;

@@ -16,7 +16,7 @@
 #define CUT_LIST_NAME "cut-list.csv"
 #define CUT_TO_SIZE_NAME "cut-to-size.csv"
 
-/* Share of the work that is done, as the progress tells it. Own choice: checks take most of the time. */
+/* Share of the work that is done, as the progress tells it. Own choice: checks take longest. */
 #define DERIVED_RATIO 0.4
 #define MADE_RATIO 0.8
 
@@ -50,7 +50,7 @@ hut_formats_parse (const char *list,
 {
   g_return_val_if_fail (list != NULL && formats != NULL, FALSE);
 
-  g_auto (GStrv) words = g_strsplit (list, ",", -1);
+  g_auto(GStrv) words = g_strsplit (list, ",", -1);
   guint found = 0;
 
   for (guint i = 0; words[i] != NULL; i++)
@@ -161,7 +161,7 @@ check_blocking (Work *self,
                 const char *const *allowed,
                 GError **error)
 {
-  g_autoptr (GPtrArray) blocking = g_ptr_array_new ();
+  g_autoptr(GPtrArray) blocking = g_ptr_array_new ();
 
   for (guint i = 0; i < self->findings->len; i++)
     {
@@ -254,14 +254,14 @@ add_sheets (const Work *self,
       const HutSheet *sheet = g_ptr_array_index (self->sheets->sheets, i);
       g_autofree char *stem = hut_sheet_dup_stem (sheet);
       g_autofree char *name = g_strconcat (stem, suffix, NULL);
-      g_autoptr (GError) cause = NULL;
+      g_autoptr(GError) cause = NULL;
 
       /* Files of both formats count, so that the share never goes back. */
       const double share_ratio = (files->len + 1.0) / (2.0 * count + 1.0);
 
-      if (!hut_set_watch_tell (watch,
-                               DERIVED_RATIO + (MADE_RATIO - DERIVED_RATIO) * MIN (share_ratio, 1.0),
-                               name, error))
+      const double done_ratio = DERIVED_RATIO + (MADE_RATIO - DERIVED_RATIO) * share_ratio;
+
+      if (!hut_set_watch_tell (watch, MIN (done_ratio, MADE_RATIO), name, error))
         return FALSE;
 
       GBytes *bytes = writer (self->assembly, self->parts, sheet, self->mark, &cause);
@@ -278,8 +278,8 @@ add_sheets (const Work *self,
   return TRUE;
 }
 
-/* The design itself, so that the set can be opened again. The mark stands behind the document, where
- * readers skip it. */
+/* The design itself, so that the set can be opened again. The mark stands behind the document,
+ * where readers skip it. */
 static GBytes *
 make_design_file (const char *xml,
                   const char *mark)
@@ -307,7 +307,7 @@ make_files (const Work *self,
             const HutSetWatch *watch,
             GError **error)
 {
-  g_autoptr (GPtrArray) files
+  g_autoptr(GPtrArray) files
       = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_set_file_free);
   g_autofree char *xml = hut_design_to_xml (self->assembly->design);
   g_autofree char *sha256 = g_compute_checksum_for_string (G_CHECKSUM_SHA256, xml, -1);
@@ -370,7 +370,7 @@ hut_export_set (const HutDesign *design,
   g_return_val_if_fail (design != NULL && folder != NULL && options != NULL, FALSE);
 
   const HutSetWatch watch = { progress, user_data, cancellable };
-  g_auto (Work) work = { NULL };
+  g_auto(Work) work = { NULL };
 
   if (!check_options (options, error) || !hut_set_watch_tell (&watch, 0.0, DESIGN_NAME, error))
     return FALSE;
@@ -379,7 +379,7 @@ hut_export_set (const HutDesign *design,
       || !hut_set_watch_tell (&watch, DERIVED_RATIO, DESIGN_NAME, error))
     return FALSE;
 
-  g_autoptr (GPtrArray) files = make_files (&work, options, &watch, error);
+  g_autoptr(GPtrArray) files = make_files (&work, options, &watch, error);
 
   if (files == NULL || !hut_set_folder_write (folder, files, MADE_RATIO, &watch, error))
     return FALSE;

@@ -41,8 +41,8 @@ typedef void (*HutExportProgress) (double fraction_ratio, const char *file, gpoi
 
 /**
  * hut_export_set:
- * @folder: where the set shall be; must not exist, be empty, or hold an earlier set (its manifest is
- *   read: only files that it lists are replaced, a folder with other files in it is refused)
+ * @folder: where the set shall be; must not exist, be empty, or hold an earlier set (its manifest
+ *   is read: only files that it lists are replaced, a folder with other files in it is refused)
  * @written: (out) (transfer full) (element-type utf8): names of the files, sorted
  *
  * Everything is written to a folder beside @folder and renamed when whole.
@@ -57,8 +57,20 @@ gboolean hut_export_set (const HutDesign *design,
                          GError **error);
 
 /* Bytes of single files (transfer full); pure. */
-GBytes *hut_write_sheet_svg (const HutAssembly *assembly, const HutPartSet *parts, const HutSheet *sheet, GError **error) G_GNUC_WARN_UNUSED_RESULT;
-GBytes *hut_write_sheet_dxf (const HutAssembly *assembly, const HutPartSet *parts, const HutSheet *sheet, GError **error) G_GNUC_WARN_UNUSED_RESULT;
-GBytes *hut_write_cut_list_csv (const HutAssembly *assembly, const HutPartSet *parts, const HutSheetSet *sheets) G_GNUC_WARN_UNUSED_RESULT;
+GBytes *hut_write_sheet_svg (const HutAssembly *assembly,
+                             const HutPartSet *parts,
+                             const HutSheet *sheet,
+                             GError **error) G_GNUC_WARN_UNUSED_RESULT;
+GBytes *hut_write_sheet_dxf (const HutAssembly *assembly,
+                             const HutPartSet *parts,
+                             const HutSheet *sheet,
+                             GError **error) G_GNUC_WARN_UNUSED_RESULT;
+GBytes *hut_write_cut_list_csv (const HutAssembly *assembly,
+                                const HutPartSet *parts,
+                                const HutSheetSet *sheets) G_GNUC_WARN_UNUSED_RESULT;
 /* XML of all that is derived; schema in src/export/describe.rng. */
-GBytes *hut_write_describe (const HutAssembly *assembly, const HutPartSet *parts, const HutSheetSet *sheets, const GPtrArray *findings, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+GBytes *hut_write_describe (const HutAssembly *assembly,
+                            const HutPartSet *parts,
+                            const HutSheetSet *sheets,
+                            const GPtrArray *findings,
+                            GError **error) G_GNUC_WARN_UNUSED_RESULT;

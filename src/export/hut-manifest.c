@@ -109,7 +109,7 @@ hut_manifest_write (const HutManifestFacts *facts,
 {
   g_return_val_if_fail (facts != NULL && files != NULL, NULL);
 
-  g_autoptr (HutXmlOut) xml = hut_xml_out_new ("manifest", HUT_MANIFEST_NS);
+  g_autoptr(HutXmlOut) xml = hut_xml_out_new ("manifest", HUT_MANIFEST_NS);
 
   write_design (xml, facts);
   write_overrides (xml, facts->overrides);
@@ -177,7 +177,7 @@ hut_manifest_read_names (const char *data,
   if (size == 0 || size > MANIFEST_SIZE_MAX)
     return NULL;
 
-  g_autoptr (GPtrArray) names = g_ptr_array_new_with_free_func (g_free);
+  g_autoptr(GPtrArray) names = g_ptr_array_new_with_free_func (g_free);
   xmlDoc *doc = parse_quietly (data, size);
   const xmlNode *root = doc != NULL ? xmlDocGetRootElement (doc) : NULL;
   const gboolean ours

@@ -25,7 +25,7 @@ typedef struct
   const char *source_name;      /* file name of the design, or NULL */
   const char *design_sha256;    /* of the canonical design XML, lower case hex */
   const GPtrArray *findings;    /* HutFinding */
-  const char *const *overrides; /* check ids that blocked and were allowed; NULL-terminated or NULL */
+  const char *const *overrides; /* check ids that blocked and were allowed, or NULL */
 } HutManifestFacts;
 
 /**

@@ -1,9 +1,9 @@
 /* src/export/hut-set-folder.c: a set of files that appears whole or not at all.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Invariants: nothing that is not in the manifest of an earlier set is ever removed; the folder's name
- * always leads to a whole set (with hut_set_folder_swap_in_steps () for two renames to none); on error
- * the new folder is removed. Not promised: that a new folder is gone after a power cut. */
+ * Invariants: nothing that is not in the manifest of an earlier set is ever removed; the folder's
+ * name always leads to a whole set (with hut_set_folder_swap_in_steps () for two renames to none);
+ * on error the new folder is removed. Not promised: that a new folder is gone after a power cut. */
 #define _GNU_SOURCE /* renameat2 () */
 #define G_LOG_DOMAIN "hut-export"
 #include "config.h"
@@ -96,7 +96,7 @@ read_listed (const char *path)
   g_autofree char *data = NULL;
   gsize size = 0;
 
-  /* A manifest that cannot be read lists nothing; the files that it should list then refuse the set. */
+  /* A manifest that cannot be read lists nothing: then any file in the folder is a strange one. */
   if (!g_file_get_contents (manifest, &data, &size, NULL))
     return NULL;
   return hut_manifest_read_names (data, size);
@@ -121,8 +121,8 @@ refuse_entry (const char *path,
   g_autofree char *shown_name = g_filename_display_name (name);
 
   g_set_error (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_IO,
-               "“%s” holds “%s”, which is no part of an earlier set; nothing was written: choose a "
-               "new or an empty folder",
+               "“%s” holds “%s”, which is no part of an earlier set; nothing was written: "
+               "choose a new or an empty folder",
                shown, shown_name);
   return FALSE;
 }
@@ -133,8 +133,8 @@ inspect_folder (const char *path,
                 TargetState *state,
                 GError **error)
 {
-  g_autoptr (GDir) dir = g_dir_open (path, 0, NULL);
-  g_auto (GStrv) listed = read_listed (path);
+  g_autoptr(GDir) dir = g_dir_open (path, 0, NULL);
+  g_auto(GStrv) listed = read_listed (path);
   const char *name;
 
   if (dir == NULL)
@@ -282,7 +282,7 @@ write_file (const char *path,
   return code == 0 || fail_errno (code, "write", file->name, error);
 }
 
-/* Makes a change of names durable. Some file systems cannot: then the change is as good as it gets. */
+/* Makes a change of names durable. Some file systems cannot: then it is as good as it gets. */
 static void
 sync_folder (const char *path)
 {
@@ -354,8 +354,8 @@ fail_place (int code,
 
   if (code == EBUSY || code == EXDEV)
     g_set_error (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_IO,
-                 "“%s” is the top of a disk or in use and cannot be replaced as a whole: choose a "
-                 "new folder inside it",
+                 "“%s” is the top of a disk or in use and cannot be replaced as a whole: "
+                 "choose a new folder inside it",
                  shown);
   else
     fail_errno (code, "put the set in the place of", path, error);
@@ -376,7 +376,7 @@ take_place (const char *fresh,
   if (!inspect (path, &state, error))
     return FALSE;
   if (stat (path, &info) == 0)
-    chmod (fresh, info.st_mode & 07777); /* whoever could read the old folder can read the new one */
+    chmod (fresh, info.st_mode & 07777); /* who could read the old folder can read the new one */
   if (state == TARGET_FREE)
     return rename (fresh, path) == 0 || fail_place (errno, path, error);
 
@@ -390,7 +390,7 @@ take_place (const char *fresh,
       return FALSE;
     }
 
-  g_auto (GStrv) listed = read_listed (fresh);
+  g_auto(GStrv) listed = read_listed (fresh);
 
   remove_set (fresh, (const char *const *) listed);
   return TRUE;
@@ -440,7 +440,7 @@ hut_set_folder_write (const char *folder,
     return FALSE;
   if (!fill_and_place (fresh, path, files, from_ratio, watch, error))
     {
-      g_autoptr (GPtrArray) names = g_ptr_array_new ();
+      g_autoptr(GPtrArray) names = g_ptr_array_new ();
 
       for (guint i = 0; i < files->len; i++)
         g_ptr_array_add (names, ((HutSetFile *) g_ptr_array_index (files, i))->name);

@@ -36,8 +36,8 @@ gboolean hut_set_folder_check (const char *folder, GError **error);
  * @watch: who is told
  * @error: HUT_EXPORT_ERROR_IO, or G_IO_ERROR_CANCELLED
  *
- * The files are written to a new folder beside @folder and flushed to the disk; then the folder takes
- * its place in one step. On error an earlier set is whole and the new folder is gone.
+ * The files are written to a new folder beside @folder and flushed to the disk; then the folder
+ * takes its place in one step. On error an earlier set is whole and the new folder is gone.
  */
 gboolean hut_set_folder_write (const char *folder,
                                const GPtrArray *files,

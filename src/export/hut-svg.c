@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Source of the format: W3C, "Scalable Vector Graphics (SVG) 1.1", sections 7.10 (units), 8.3 (path
- * data), 8.3.8 (arcs). SVG's y points down: y = depth - v, which turns the sense of each arc's flag. */
+ * data), 8.3.8 (arcs). SVG's y points down: y = depth - v, which turns the sense of arc flags. */
 #define G_LOG_DOMAIN "hut-export"
 #include "config.h"
 #include "design/hut-number.h"
@@ -11,15 +11,15 @@
 #include "export/hut-xml-out.h"
 #include <math.h>
 
-/* Width of a drawn line, mm. Own choice: thin, yet seen on a screen; it has no meaning for cutting. */
+/* Width of a drawn line, mm. Own choice: thin, yet seen on a screen; no meaning for cutting. */
 #define STROKE_MM 0.1
 
-/* Longer arcs are written in equal pieces, rad. Own choice: SVG gives an arc by its ends and radius,
- * and near a half circle the rounding of those moves the middle by the root of the rounding. */
+/* Longer arcs are written in equal pieces, rad. Own choice: SVG gives an arc by its ends and
+ * radius, and near a half circle the rounding of those moves the middle by the rounding's root. */
 #define ARC_PIECE_RAD 1.75
 
-/* Group id, title and colour per layer. Colours: own choice, apart for colour-blind eyes; the id and
- * the title say the same, so that nobody has to go by colour. */
+/* Group id, title and colour per layer. Colours: own choice, apart for colour-blind eyes; the id
+ * and the title say the same, so that nobody has to go by colour. */
 static const struct
 {
   const char *id, *title, *colour;
@@ -69,7 +69,9 @@ append_arc (GString *text,
   for (guint i = 1; i <= count; i++)
     {
       const double at_rad = start_rad + sweep_rad * i / count;
-      const HutPoint p = { centre.u + radius_mm * cos (at_rad), centre.v + radius_mm * sin (at_rad) };
+      const HutPoint p = {
+        centre.u + radius_mm * cos (at_rad), centre.v + radius_mm * sin (at_rad)
+      };
 
       g_string_append (text, " A ");
       append_number (text, radius_mm);
@@ -232,12 +234,12 @@ hut_write_marked_svg (const HutAssembly *assembly,
 {
   g_return_val_if_fail (assembly != NULL && parts != NULL && sheet != NULL, NULL);
 
-  g_autoptr (GPtrArray) paths = hut_sheet_dup_tool_paths (parts, sheet, error);
+  g_autoptr(GPtrArray) paths = hut_sheet_dup_tool_paths (parts, sheet, error);
 
   if (paths == NULL)
     return NULL;
 
-  g_autoptr (HutXmlOut) xml = hut_xml_out_new ("svg", "http://www.w3.org/2000/svg");
+  g_autoptr(HutXmlOut) xml = hut_xml_out_new ("svg", "http://www.w3.org/2000/svg");
   const Page page = { xml, sheet->depth_mm };
 
   write_head (&page, assembly, sheet, mark);

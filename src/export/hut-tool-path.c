@@ -41,7 +41,7 @@ append_label (GPtrArray *layer_paths,
               const HutPart *part,
               const HutPlacement *placement)
 {
-  g_autoptr (HutLabel) label = hut_label_new (part);
+  g_autoptr(HutLabel) label = hut_label_new (part);
 
   if (label == NULL)
     return;
@@ -72,7 +72,7 @@ append_part (GPtrArray *const layers[HUT_LAYER_COUNT],
              GError **error)
 {
   const HutPart *part = g_ptr_array_index (parts->parts, laid->part);
-  g_autoptr (HutRegion) cut = hut_laid_part_dup_cut (laid, parts, error);
+  g_autoptr(HutRegion) cut = hut_laid_part_dup_cut (laid, parts, error);
 
   if (cut == NULL)
     {

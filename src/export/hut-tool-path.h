@@ -29,8 +29,8 @@ void hut_tool_path_free (HutToolPath *self);
  * @sheet: the sheet
  * @error: HUT_GEOM_ERROR_* when kerf or fit swallow something of a part; the message names the part
  *
- * Returns: (transfer full) (element-type HutToolPath): by layer, then as the parts were laid; NULL on
- *   error
+ * Returns: (transfer full) (element-type HutToolPath): by layer, then as the parts were laid; NULL
+ *   on error
  */
 GPtrArray *hut_sheet_dup_tool_paths (const HutPartSet *parts,
                                      const HutSheet *sheet,

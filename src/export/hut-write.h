@@ -1,24 +1,27 @@
 /* src/export/hut-write.h: the writers of single files, with the mark of overridden checks.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * @mark is one line of plain text that says which checks were overridden, or NULL; every writer puts
- * it where a reader of that file finds it. All are pure. */
+ * @mark is one line of plain text that says which checks were overridden, or NULL; every writer
+ * puts it where a reader of that file finds it. All are pure. */
 #pragma once
 #include "export/hut-export.h"
 
 /* Decimals of a coordinate in cut files: lengths of both formats then agree far under 1e-6 mm. */
 #define HUT_WRITE_DECIMALS 9
 
+/* A sheet as SVG. @error: HUT_GEOM_ERROR_* when kerf or fit swallow something of a part. */
 GBytes *hut_write_marked_svg (const HutAssembly *assembly,
                               const HutPartSet *parts,
                               const HutSheet *sheet,
                               const char *mark,
                               GError **error) G_GNUC_WARN_UNUSED_RESULT;
+/* The same as DXF R2000. */
 GBytes *hut_write_marked_dxf (const HutAssembly *assembly,
                               const HutPartSet *parts,
                               const HutSheet *sheet,
                               const char *mark,
                               GError **error) G_GNUC_WARN_UNUSED_RESULT;
+/* One line per part that is cut: what it is, where it lies, how long its cut is, what it weighs. */
 GBytes *hut_write_marked_cut_list (const HutAssembly *assembly,
                                    const HutPartSet *parts,
                                    const HutSheetSet *sheets,

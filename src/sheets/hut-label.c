@@ -1,9 +1,9 @@
 /* src/sheets/hut-label.c: where a part's name is scored on it.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Strategy: the border of the part becomes short lines; a label is a box with its distance to the edge
- * all round. A box lies in the material when its middle does and no border line touches it. Middles
- * are tried on a grid over the part, nearest to the part's middle first. Not promised: the one best
+ * Strategy: the border of the part becomes short lines; a label is a box with its distance to the
+ * edge all round. A box lies in the material when its middle does and no border line touches it.
+ * Middles are tried on a grid over the part; the nearest to the part's middle wins. Not promised: the one best
  * place; a gap between two grid points may be missed. */
 #define G_LOG_DOMAIN "hut-sheets"
 #include "config.h"
@@ -130,7 +130,8 @@ find_place (const HutPart *part,
   /* Middles are counted from the part's own middle outwards, so that it is one of them. */
   const double step_u_mm = MAX (TRY_STEP_MIN_MM, 2.0 * room_u_mm / TRIES_PER_AXIS);
   const double step_v_mm = MAX (TRY_STEP_MIN_MM, 2.0 * room_v_mm / TRIES_PER_AXIS);
-  const int last_u = (int) floor (room_u_mm / step_u_mm), last_v = (int) floor (room_v_mm / step_v_mm);
+  const int last_u = (int) floor (room_u_mm / step_u_mm);
+  const int last_v = (int) floor (room_v_mm / step_v_mm);
   double best_mm = G_MAXDOUBLE;
 
   for (int j = -last_v; j <= last_v; j++)
@@ -149,7 +150,7 @@ find_place (const HutPart *part,
   return best_mm < G_MAXDOUBLE;
 }
 
-/* Moves strokes of a text whose lower left corner is (0, 0) to a middle, turned a quarter if asked. */
+/* Moves strokes of a text with its lower left corner at (0, 0) to a middle, turned if asked. */
 static void
 append_strokes (GPtrArray *all,
                 GPtrArray *strokes,
@@ -173,7 +174,7 @@ append_strokes (GPtrArray *all,
     }
 }
 
-/* Name and arrow about @place. A text along v needs an arrow of its own that lies along the text. */
+/* Name and arrow about @place. A text along v needs an arrow that lies along the text. */
 static GPtrArray *
 strokes_at (const char *name,
             double height_mm,
@@ -188,13 +189,13 @@ strokes_at (const char *name,
   const double before_mm = (double) strlen (text) * HUT_STROKE_STEP_UNITS * unit_mm;
   const double width_mm
       = turned ? before_mm + arrow_mm : hut_stroke_text_width_mm (text, height_mm);
-  g_autoptr (GPtrArray) strokes = hut_stroke_text_new (text, height_mm);
+  g_autoptr(GPtrArray) strokes = hut_stroke_text_new (text, height_mm);
   GPtrArray *all = g_ptr_array_new_with_free_func ((GDestroyNotify) g_array_unref);
 
   append_strokes (all, strokes, (HutPoint) { width_mm / 2.0, height_mm / 2.0 }, place, turned);
   if (turned)
     {
-      g_autoptr (GPtrArray) arrow = hut_stroke_text_new (arrow_text, height_mm);
+      g_autoptr(GPtrArray) arrow = hut_stroke_text_new (arrow_text, height_mm);
       const HutPoint middle = { HUT_STROKE_WIDTH_UNITS * unit_mm / 2.0, height_mm / 2.0 };
       const HutPoint at = { place.u, place.v + width_mm / 2.0 - arrow_mm / 2.0 };
 
@@ -208,7 +209,7 @@ hut_label_new (const HutPart *part)
 {
   g_return_val_if_fail (part != NULL && part->label != NULL, NULL);
 
-  g_autoptr (GArray) lines = g_array_new (FALSE, FALSE, sizeof (Line));
+  g_autoptr(GArray) lines = g_array_new (FALSE, FALSE, sizeof (Line));
   const double letters = (double) strlen (part->label) + 2.0; /* a blank and the arrow */
 
   append_path (lines, part->region->outer);

@@ -3,7 +3,7 @@
 #pragma once
 #include "assembly/hut-part.h"
 
-/* Least distance of a label from the edge of its part, mm. Own choice: stays clear of char and chips. */
+/* Least distance of a label from the edge of its part, mm. Own choice: clear of char and chips. */
 #define HUT_LABEL_EDGE_MM 2.0
 /* Least height of its letters, mm. Own choice: readable at arm's length. */
 #define HUT_LABEL_HEIGHT_MIN_MM 5.0

@@ -3,9 +3,9 @@
  *
  * Strategy: every part is the box of its cut lines, lying flat (wider than high) where it may. The
  * boxes, highest first, fill shelves from left to right; a box that finds room on no shelf opens a
- * new one on top, or a new sheet. Invariants: boxes keep the part gap from each other and lie inside
- * the usable area; each part that is cut is laid once or listed as unplaced; the order depends on
- * sizes and ids only. Not promised: the fewest sheets. */
+ * new one on top, or a new sheet. Invariants: boxes keep the part gap from each other and lie
+ * inside the usable area; each part that is cut is laid once or listed as unplaced; the order
+ * depends on sizes and ids only. Not promised: the fewest sheets. */
 #define G_LOG_DOMAIN "hut-sheets"
 #include "config.h"
 #include "sheets/hut-sheet.h"
@@ -14,7 +14,7 @@
 /* A box may stick out by this much, mm. Own choice: a thousandth of the grid, takes up rounding. */
 #define SLACK_MM 1e-6
 
-/* A part that is to be laid: the box of its cut lines as it prefers to lie, and a quarter turn on. */
+/* A part to be laid: the box of its cut lines as it prefers to lie, and a quarter turn on. */
 typedef struct
 {
   guint part;
@@ -65,7 +65,8 @@ hut_laid_part_dup_cut (const HutLaidPart *self,
 {
   g_return_val_if_fail (self != NULL && parts != NULL && self->part < parts->parts->len, NULL);
 
-  g_autoptr (HutRegion) cut = hut_part_dup_cut (g_ptr_array_index (parts->parts, self->part), error);
+  const HutPart *part = g_ptr_array_index (parts->parts, self->part);
+  g_autoptr(HutRegion) cut = hut_part_dup_cut (part, error);
 
   return cut != NULL ? hut_region_dup_placed (cut, &self->placement) : NULL;
 }
@@ -76,7 +77,7 @@ turned_bounds (const HutRegion *shape,
                double grow_mm)
 {
   const HutPlacement placement = { .turn_rad = turn_rad };
-  g_autoptr (HutPath) outer = hut_path_dup_placed (shape->outer, &placement);
+  g_autoptr(HutPath) outer = hut_path_dup_placed (shape->outer, &placement);
   const HutRect bounds = hut_path_bounds (outer);
 
   return (HutRect) {
@@ -100,7 +101,7 @@ item_init (Item *self,
            HutRect usable)
 {
   /* A cut that kerf would swallow is reported elsewhere; here it only needs room. */
-  g_autoptr (HutRegion) cut = hut_part_dup_cut (part, NULL);
+  g_autoptr(HutRegion) cut = hut_part_dup_cut (part, NULL);
   const HutRegion *shape = cut != NULL ? cut : part->region;
   const double grow_mm = cut != NULL ? 0.0 : part->stock->kerf_mm / 2.0;
   const HutRect straight = turned_bounds (shape, 0.0, grow_mm);
@@ -109,7 +110,7 @@ item_init (Item *self,
   self->id = part->id;
   self->turn_rad = flat ? 0.0 : G_PI_2;
   self->box[0] = flat ? straight : turned_bounds (shape, G_PI_2, grow_mm);
-  self->box[1] = flat ? turned_bounds (shape, G_PI_2, grow_mm) : turned_bounds (shape, G_PI, grow_mm);
+  self->box[1] = turned_bounds (shape, flat ? G_PI_2 : G_PI, grow_mm);
   self->allowed[0] = box_fits (self->box[0], usable);
   self->allowed[1] = box_fits (self->box[1], usable);
   if (self->allowed[0] || self->allowed[1])
@@ -276,9 +277,9 @@ lay_stock (HutSheetSet *self,
            const HutStock *stock)
 {
   const HutRect usable = hut_sheet_usable (cutter, stock);
-  g_autoptr (GArray) items = g_array_new (FALSE, TRUE, sizeof (Item));
-  g_autoptr (GArray) shelves = g_array_new (FALSE, FALSE, sizeof (Shelf));
-  g_autoptr (GPtrArray) sheets = g_ptr_array_new ();
+  g_autoptr(GArray) items = g_array_new (FALSE, TRUE, sizeof (Item));
+  g_autoptr(GArray) shelves = g_array_new (FALSE, FALSE, sizeof (Shelf));
+  g_autoptr(GPtrArray) sheets = g_ptr_array_new ();
 
   for (guint i = 0; i < parts->parts->len; i++)
     {

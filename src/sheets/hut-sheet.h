@@ -26,7 +26,8 @@ typedef struct
 /* Simple shelf packing. Pure; @parts must outlive the result. Bought parts are left out.
  * A sheet is hut_cutter_sheet (). Spacing: the cutter's part gap between cut lines; cut lines stay
  * inside the sheet by the cutter's margin: see hut_sheet_usable (). */
-HutSheetSet *hut_sheet_set_new (const HutAssembly *assembly, const HutPartSet *parts) G_GNUC_WARN_UNUSED_RESULT;
+HutSheetSet *hut_sheet_set_new (const HutAssembly *assembly,
+                                const HutPartSet *parts) G_GNUC_WARN_UNUSED_RESULT;
 void hut_sheet_set_free (HutSheetSet *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutSheetSet, hut_sheet_set_free)
 

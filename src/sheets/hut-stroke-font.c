@@ -1,7 +1,7 @@
 /* src/sheets/hut-stroke-font.c: letters of single strokes, for scoring labels.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A shape is a text of points "uv" on the grid; a blank lifts the tool. No stroke is scored twice. */
+ * A shape is a text of points "uv" on the grid; a blank lifts the tool. Nothing is scored twice. */
 #define G_LOG_DOMAIN "hut-sheets"
 #include "config.h"
 #include "sheets/hut-stroke-font.h"
