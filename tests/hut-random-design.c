@@ -36,11 +36,12 @@ set_name (HutRandom *random,
           const char *plain)
 {
   static const char *const odd[] = {
-    "L\xc3\xbc" "fter & \"Rohr\" <3", "", "5 > 4 'so'", "\xe6\xa9\x9f\xe6\xa2\xb0", "tab\there", " two  spaces ",
+    "Lüfter & \"Rohr\" <3", "", "5 > 4 'so'", "機械", "tab\there", " two  spaces ",
   };
 
-  set_text (member, hut_random_chance (random, 0.1) ? odd[hut_random_below (random, G_N_ELEMENTS (odd))]
-                                                    : plain);
+  set_text (member, hut_random_chance (random, 0.1)
+                        ? odd[hut_random_below (random, G_N_ELEMENTS (odd))]
+                        : plain);
 }
 
 static void
@@ -54,7 +55,8 @@ fill_readings (HutRandom *random,
   g_array_set_size (stock->readings_mm, 0);
   for (guint i = 0; i < n; i++)
     {
-      const double raw_mm = hut_random_between (random, thickness_mm - spread_mm, thickness_mm + spread_mm);
+      const double raw_mm
+          = hut_random_between (random, thickness_mm - spread_mm, thickness_mm + spread_mm);
       const double reading_mm = CLAMP (round_to_hundredth (raw_mm), WALL_MIN_MM, WALL_MAX_MM);
 
       g_array_append_val (stock->readings_mm, reading_mm);
@@ -120,9 +122,9 @@ fill_stocks (HutRandom *random,
       g_ptr_array_add (design->stocks,
                        random_stock (random, id, material, thickness_mm, design->cutter.kind));
     }
-  g_ptr_array_add (design->stocks,
-                   random_stock (random, "clear", HUT_MATERIAL_ACRYLIC,
-                                 hut_random_between (random, WALL_MIN_MM, 5.0), design->cutter.kind));
+  g_ptr_array_add (design->stocks, random_stock (random, "clear", HUT_MATERIAL_ACRYLIC,
+                                                 hut_random_between (random, WALL_MIN_MM, 5.0),
+                                                 design->cutter.kind));
   set_text (&design->shell.default_stock, "wall-1");
   for (int shell = 0; n > 1 && shell < HUT_SHELL_COUNT; shell++)
     for (int side = 0; side < HUT_SIDE_COUNT; side++)

@@ -1,8 +1,8 @@
 /* tests/hut-random-openings.c: random openings and windows on the panels of a random design.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Panel sizes are only guessed here (the assembly is what knows them), so the distance kept from edges
- * is generous; "wild" items ignore it. */
+ * Panel sizes are only guessed here (the assembly is what knows them), so the distance kept from
+ * edges is generous; "wild" items ignore it. */
 #include "config.h"
 #include "hut-random-openings.h"
 #include <math.h>
@@ -187,9 +187,10 @@ fill_shape (HutRandom *random,
     case HUT_SHAPE_RECTANGLE:
       opening->width_mm = hut_random_typed (random, 5.0, 90.0);
       opening->height_mm = hut_random_typed (random, 5.0, 60.0);
-      opening->radius_mm = hut_random_chance (random, 0.3)
-                               ? 0.0
-                               : hut_random_typed (random, 0.5, MIN (opening->width_mm, opening->height_mm) / 2.0);
+      opening->radius_mm
+          = hut_random_chance (random, 0.3)
+                ? 0.0
+                : hut_random_typed (random, 0.5, MIN (opening->width_mm, opening->height_mm) / 2.0);
       break;
     case HUT_SHAPE_SLOT:
       opening->height_mm = hut_random_typed (random, 3.0, 25.0);
@@ -266,8 +267,8 @@ add_window (Placing *self,
 
   window->width_mm = hut_random_typed (self->random, 30.0, MAX (31.0, 0.6 * size_mm.u));
   window->height_mm = hut_random_typed (self->random, 30.0, MAX (31.0, 0.6 * size_mm.v));
-  window->radius_mm = hut_random_chance (self->random, 0.3) ? 0.0
-                                                            : hut_random_typed (self->random, 1.0, 12.0);
+  window->radius_mm
+      = hut_random_chance (self->random, 0.3) ? 0.0 : hut_random_typed (self->random, 1.0, 12.0);
   window->overlap_mm = hut_random_typed (self->random, 6.0, 20.0);
   window->glazing_bought = hut_random_chance (self->random, 0.3);
   g_free (window->glazing_stock);
@@ -288,7 +289,8 @@ hut_random_add_openings (HutRandom *random,
 {
   g_autoptr(GArray) taken = g_array_new (FALSE, FALSE, sizeof (Taken));
   Placing placing = { random, design, inside_mm, (flags & HUT_RANDOM_WILD) != 0, taken };
-  const guint windows = (flags & HUT_RANDOM_WINDOWS) ? hut_random_below (random, WINDOWS_MAX + 1) : 0;
+  const guint windows
+      = (flags & HUT_RANDOM_WINDOWS) ? hut_random_below (random, WINDOWS_MAX + 1) : 0;
   const guint openings
       = (flags & HUT_RANDOM_OPENINGS) ? hut_random_below (random, OPENINGS_MAX + 1) : 0;
 

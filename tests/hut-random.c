@@ -71,8 +71,8 @@ hut_random_between (HutRandom *self,
   return least + (most - least) * unit_ratio (self);
 }
 
-/* Without exp() and log(), whose last bit differs between C libraries: a random octave, then an even
- * place in it. */
+/* Without exp() and log(), whose last bit differs between C libraries: a random octave, then an
+ * even place in it. */
 double
 hut_random_octaves (HutRandom *self,
                     double least,

@@ -74,10 +74,11 @@ static const HutAttributeFormat shell_attributes[] = {
               HINGE_OFFSET_MAX_MM),
   HUT_NUMBER (HutShell, opening_angle_deg, "opening-angle", "opening angle of the lid", "degrees",
               ANGLE_MIN_DEG, ANGLE_MAX_DEG),
-  HUT_NUMBER (HutShell, swing_clearance_mm, "swing-clearance", "clearance of the swinging lid", "mm",
-              0, HUT_LENGTH_MAX_MM),
+  HUT_NUMBER (HutShell, swing_clearance_mm, "swing-clearance", "clearance of the swinging lid",
+              "mm", 0, HUT_LENGTH_MAX_MM),
   HUT_CHOICE (HutShell, bottom, "bottom", "kind of the bottom", bottoms),
-  HUT_NUMBER (HutShell, ledge_mm, "ledge", "section of the ledge", "mm", LEDGE_MIN_MM, LEDGE_MAX_MM),
+  HUT_NUMBER (HutShell, ledge_mm, "ledge", "section of the ledge", "mm", LEDGE_MIN_MM,
+              LEDGE_MAX_MM),
   HUT_REFERENCE (HutShell, default_stock, "stock", "stock of the shell", "stock"),
 };
 
@@ -142,7 +143,8 @@ static const HutChildFormat design_children[] = {
   { &hut_stock_format, HUT_CHILD_ITEMS, offsetof (HutDesign, stocks), 1, HUT_ITEMS_MAX, new_stock },
   { &shell_format, HUT_CHILD_MEMBER, offsetof (HutDesign, shell), 1, 1, NULL },
   { &joints_format, HUT_CHILD_MEMBER, offsetof (HutDesign, joints), 1, 1, NULL },
-  { &hut_window_format, HUT_CHILD_ITEMS, offsetof (HutDesign, windows), 0, HUT_ITEMS_MAX, new_window },
+  { &hut_window_format, HUT_CHILD_ITEMS, offsetof (HutDesign, windows), 0, HUT_ITEMS_MAX,
+    new_window },
   { &hut_opening_format, HUT_CHILD_ITEMS, offsetof (HutDesign, openings), 0, HUT_ITEMS_MAX,
     new_opening },
 };

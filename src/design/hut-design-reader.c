@@ -2,8 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * One walk over the tree along the tables of hut-design-format.h. What the tables do not list is an
- * error, so that a slip of the pen is never lost silently. Ids are collected on the way and looked up
- * at the end, with the line of whoever named them. */
+ * error, so that a slip of the pen is never lost silently. Ids are collected on the way and looked
+ * up at the end, with the line of whoever named them. */
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
 #include "design/hut-design-reader.h"
@@ -30,7 +30,10 @@ typedef struct
   GArray *references; /* Reference */
 } Reader;
 
-static gboolean read_element (Reader *self, xmlNode *node, const HutElementFormat *format, gpointer target);
+static gboolean read_element (Reader *self,
+                              xmlNode *node,
+                              const HutElementFormat *format,
+                              gpointer target);
 
 static void
 reference_clear (gpointer data)
@@ -53,7 +56,8 @@ set_value_error (Reader *self,
   va_start (arguments, format);
   message = g_strdup_vprintf (format, arguments);
   va_end (arguments);
-  g_set_error (self->error, HUT_FILE_ERROR, HUT_FILE_ERROR_VALUE, "%s:%ld: %s", self->name, line, message);
+  g_set_error (self->error, HUT_FILE_ERROR, HUT_FILE_ERROR_VALUE, "%s:%ld: %s", self->name, line,
+               message);
 }
 
 static gboolean
@@ -81,7 +85,8 @@ static char *
 dup_title (xmlNode *node,
            const HutElementFormat *format)
 {
-  g_autofree char *id = strcmp (format->attributes[0].name, "id") == 0 ? dup_attribute (node, "id") : NULL;
+  g_autofree char *id
+      = strcmp (format->attributes[0].name, "id") == 0 ? dup_attribute (node, "id") : NULL;
   g_autofree char *shown = id != NULL ? hut_value_dup_shown (id) : NULL;
 
   return shown != NULL ? g_strdup_printf ("%s '%s'", format->name, shown)
@@ -121,8 +126,8 @@ check_attribute_names (Reader *self,
         g_autofree char *allowed = dup_attribute_names (format);
         g_autofree char *shown = hut_value_dup_shown ((const char *) attribute->name);
 
-        set_value_error (self, xmlGetLineNo (node), "unknown attribute '%s' of <%s>; allowed: %s", shown,
-                         format->name, allowed);
+        set_value_error (self, xmlGetLineNo (node), "unknown attribute '%s' of <%s>; allowed: %s",
+                         shown, format->name, allowed);
         return FALSE;
       }
   return TRUE;
@@ -140,7 +145,8 @@ note_id (Reader *self,
   if (g_hash_table_lookup_extended (self->lines, key, NULL, &first))
     {
       set_value_error (self, xmlGetLineNo (node),
-                       "id '%s' of <%s> is already used in line %ld; allowed: a different id for every <%s>",
+                       "id '%s' of <%s> is already used in line %ld; "
+                       "allowed: a different id for every <%s>",
                        id, format->name, (long) GPOINTER_TO_SIZE (first), format->name);
       return FALSE;
     }
@@ -235,7 +241,8 @@ read_panel (Reader *self,
 
   if (*member != NULL)
     {
-      set_value_error (self, xmlGetLineNo (node), "panel '%s' comes twice; allowed: one <panel> for each",
+      set_value_error (self, xmlGetLineNo (node),
+                       "panel '%s' comes twice; allowed: one <panel> for each",
                        hut_panel_id_to_string (entry.panel));
       return FALSE;
     }
@@ -284,7 +291,8 @@ dup_child_names (const HutElementFormat *format,
   g_autoptr(GString) names = g_string_new (NULL);
 
   for (guint i = first; i < format->n_children; i++)
-    g_string_append_printf (names, "%s<%s>", names->len > 0 ? ", " : "", format->children[i].element->name);
+    g_string_append_printf (names, "%s<%s>", names->len > 0 ? ", " : "",
+                            format->children[i].element->name);
   if (names->len == 0)
     g_string_append_printf (names, first == 0 ? "nothing in <%s>" : "</%s>", format->name);
   return g_string_free (g_steal_pointer (&names), FALSE);
@@ -312,8 +320,9 @@ set_child_error (Reader *self,
       g_autofree char *shown
           = hut_value_dup_shown (node->content != NULL ? (const char *) node->content : "");
 
-      set_value_error (self, xmlGetLineNo (node->parent), "text '%s' in <%s>; allowed: only elements",
-                       g_strstrip (shown), format->name);
+      set_value_error (self, xmlGetLineNo (node->parent),
+                       "text '%s' in <%s>; allowed: only elements", g_strstrip (shown),
+                       format->name);
       return;
     }
 
@@ -322,11 +331,12 @@ set_child_error (Reader *self,
   for (guint i = 0; i < format->n_children; i++)
     if (is_named (node, format->children[i].element->name))
       {
-        set_value_error (self, xmlGetLineNo (node), "<%s> is not allowed here; allowed: %s", shown, allowed);
+        set_value_error (self, xmlGetLineNo (node), "<%s> is not allowed here; allowed: %s", shown,
+                         allowed);
         return;
       }
-  set_value_error (self, xmlGetLineNo (node), "unknown element <%s> in <%s>; allowed here: %s", shown,
-                   format->name, allowed);
+  set_value_error (self, xmlGetLineNo (node), "unknown element <%s> in <%s>; allowed here: %s",
+                   shown, format->name, allowed);
 }
 
 static gboolean
@@ -339,8 +349,9 @@ check_count (Reader *self,
   if (n >= child->least && n <= child->most)
     return TRUE;
   if (n < child->least)
-    set_value_error (self, xmlGetLineNo (node), "<%s> is missing in <%s>; allowed: %u to %u of them",
-                     child->element->name, format->name, child->least, child->most);
+    set_value_error (self, xmlGetLineNo (node),
+                     "<%s> is missing in <%s>; allowed: %u to %u of them", child->element->name,
+                     format->name, child->least, child->most);
   else
     set_value_error (self, xmlGetLineNo (node), "too many <%s> in <%s>; allowed: at most %u",
                      child->element->name, format->name, child->most);
@@ -485,16 +496,18 @@ check_version (Reader *self,
   if (is_other || is_newer)
     {
       g_set_error (self->error, HUT_FILE_ERROR, HUT_FILE_ERROR_VERSION,
-                   "%s:%ld: the file has version %s, from a newer program; allowed: version %d", self->name,
-                   xmlGetLineNo (root), is_newer ? shown : number, HUT_DESIGN_VERSION);
+                   "%s:%ld: the file has version %s, from a newer program; allowed: version %d",
+                   self->name, xmlGetLineNo (root), is_newer ? shown : number, HUT_DESIGN_VERSION);
       return FALSE;
     }
   if (!is_named (root, "enclosure"))
     {
       g_autofree char *name = hut_value_dup_shown ((const char *) root->name);
 
-      set_value_error (self, xmlGetLineNo (root), "the root element is <%s>%s; allowed: <enclosure xmlns=\"%s\">",
-                       name, strcmp (name, "enclosure") == 0 ? " of another namespace" : "", HUT_DESIGN_NS);
+      set_value_error (self, xmlGetLineNo (root),
+                       "the root element is <%s>%s; allowed: <enclosure xmlns=\"%s\">", name,
+                       strcmp (name, "enclosure") == 0 ? " of another namespace" : "",
+                       HUT_DESIGN_NS);
       return FALSE;
     }
   return TRUE;

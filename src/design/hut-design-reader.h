@@ -12,4 +12,6 @@
  *
  * Returns: (transfer full): a design within all ranges of the format's tables, or NULL
  */
-HutDesign *hut_design_read (xmlNode *root, const char *name, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+HutDesign *hut_design_read (xmlNode *root,
+                            const char *name,
+                            GError **error) G_GNUC_WARN_UNUSED_RESULT;

@@ -1,13 +1,13 @@
 /* src/design/hut-design-schema.c: the RELAX NG schema as a second net under the reader.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The reader's own tables say what is wrong in better words, so it comes first. The schema is what the
- * outside world validates against: whatever the reader takes, it must take too. */
+ * The reader's own tables say what is wrong in better words, so it comes first. The schema is what
+ * the outside world validates against: whatever the reader takes, it must take too. */
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
 #include "design/hut-design-schema.h"
 #include "design/hut-file.h"
-#include "hut-core-resources.h"
+#include "design/hut-core-resources.h"
 #include <libxml/relaxng.h>
 
 #define SCHEMA_PATH "/org/hutchwright/core/design.rng"
@@ -76,7 +76,7 @@ hut_design_schema_check (xmlDoc *document,
     }
   message = fault.message;
   g_set_error (error, HUT_FILE_ERROR, HUT_FILE_ERROR_VALUE,
-               "%s:%d: against the schema: %s; allowed: what design.rng describes", name, MAX (fault.line, 1),
-               message != NULL ? message : "cannot be checked");
+               "%s:%d: against the schema: %s; allowed: what design.rng describes", name,
+               MAX (fault.line, 1), message != NULL ? message : "cannot be checked");
   return FALSE;
 }

@@ -1,8 +1,8 @@
 /* src/design/hut-design-writer.c: a design as canonical XML.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Attributes and children in the order of the format's tables, every default written out, numbers by
- * hut_number_exact (): equal designs give the same bytes. */
+ * Attributes and children in the order of the format's tables, every default written out, numbers
+ * by hut_number_exact (): equal designs give the same bytes. */
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
 #include "design/hut-design-format.h"
@@ -14,7 +14,9 @@
 /* Room for the decimal digits of a guint. */
 #define COUNT_SIZE 12
 
-static void write_element (xmlTextWriter *writer, const HutElementFormat *format, gconstpointer self);
+static void write_element (xmlTextWriter *writer,
+                           const HutElementFormat *format,
+                           gconstpointer self);
 
 /* The writer works in memory, where only a lack of it can fail. */
 static void
@@ -24,8 +26,8 @@ check (int result)
     g_error ("no memory to write XML");
 }
 
-/* xmlTextWriter would write other scripts as numbers; people shall be able to read their names. What
- * XML cannot hold becomes U+FFFD. */
+/* xmlTextWriter would write other scripts as numbers; people shall be able to read their names.
+ * What XML cannot hold becomes U+FFFD. */
 static char *
 dup_escaped (const char *text)
 {
@@ -131,7 +133,8 @@ write_panels (xmlTextWriter *writer,
         const HutPanelStock entry = { { (HutShellId) i, (HutSide) side }, shell->stock[i][side] };
         HutPanelId known;
 
-        if (entry.stock != NULL && hut_panel_id_from_string (hut_panel_id_to_string (entry.panel), &known))
+        if (entry.stock != NULL
+            && hut_panel_id_from_string (hut_panel_id_to_string (entry.panel), &known))
           write_element (writer, format, &entry);
       }
 }
@@ -203,7 +206,8 @@ hut_design_to_xml (const HutDesign *self)
   check (xmlTextWriterEndDocument (writer));
   xmlFreeTextWriter (writer);
 
-  char *text = g_strndup ((const char *) xmlBufferContent (buffer), (gsize) xmlBufferLength (buffer));
+  const gsize size = (gsize) xmlBufferLength (buffer);
+  char *text = g_strndup ((const char *) xmlBufferContent (buffer), size);
 
   xmlBufferFree (buffer);
   return text;

@@ -13,7 +13,7 @@
 #define BED_WIDTH_MM 600.0
 #define BED_DEPTH_MM 400.0
 #define BED_MARGIN_MM 5.0 /* common practice for lasers, no source */
-#define PART_GAP_MM 3.0   /* half a thickness of 6 mm sheet; common practice for lasers, no source */
+#define PART_GAP_MM 3.0   /* half of 6 mm sheet; common practice for lasers, no source */
 #define SEAM_HEIGHT_MM 90.0
 #define SEAM_GAP_MM 1.0
 #define OPENING_ANGLE_DEG 90.0

@@ -3,7 +3,7 @@
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
 #include "design/hut-file.h"
-#include "hut-core-resources.h"
+#include "design/hut-core-resources.h"
 #include <gio/gio.h>
 #include <glib/gi18n.h>
 
@@ -53,14 +53,15 @@ hut_example_load (const char *name,
     {
       g_autofree char *allowed = g_strjoinv (", ", (char **) names);
 
-      g_set_error (error, HUT_FILE_ERROR, HUT_FILE_ERROR_VALUE, "no example '%s'; allowed: %s", name, allowed);
+      g_set_error (error, HUT_FILE_ERROR, HUT_FILE_ERROR_VALUE, "no example '%s'; allowed: %s",
+                   name, allowed);
       return NULL;
     }
 
   g_autofree char *file = g_strdup_printf ("%s.hutch", name);
   g_autofree char *path = g_strconcat (EXAMPLE_FOLDER, file, NULL);
-  g_autoptr(GBytes) bytes
-      = g_resource_lookup_data (hut_core_get_resource (), path, G_RESOURCE_LOOKUP_FLAGS_NONE, error);
+  g_autoptr(GBytes) bytes = g_resource_lookup_data (hut_core_get_resource (), path,
+                                                     G_RESOURCE_LOOKUP_FLAGS_NONE, error);
   gsize size = 0;
   const char *data = bytes != NULL ? g_bytes_get_data (bytes, &size) : NULL;
 

@@ -1,8 +1,8 @@
-/* src/design/hut-file-replace.c: a file written so that a crash or a full disk never costs the old one.
+/* src/design/hut-file-replace.c: files written so that nothing ever costs the old one.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Order: write beside the target, fsync, rename, fsync the folder. rename () is atomic (POSIX), so at any
- * moment the name means either the whole old or the whole new file. */
+ * Order: write beside the target, fsync, rename, fsync the folder. rename () is atomic (POSIX), so
+ * at any moment the name means either the whole old or the whole new file. */
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
 #include "design/hut-file-replace.h"
@@ -26,7 +26,8 @@ fail (const char *path,
 {
   g_autofree char *shown = g_filename_display_name (path);
 
-  g_set_error (error, HUT_FILE_ERROR, HUT_FILE_ERROR_IO, "%s: %s: %s", shown, what, g_strerror (code));
+  g_set_error (error, HUT_FILE_ERROR, HUT_FILE_ERROR_IO, "%s: %s: %s", shown, what,
+               g_strerror (code));
   return FALSE;
 }
 
@@ -91,7 +92,8 @@ fill_and_close (int fd,
                 gsize size,
                 const struct stat *old)
 {
-  gboolean ok = write_all (fd, data, size) && (old == NULL || keep_permissions (fd, old)) && fsync (fd) == 0;
+  gboolean ok = write_all (fd, data, size) && (old == NULL || keep_permissions (fd, old))
+                && fsync (fd) == 0;
   const int code = errno;
 
   if (close (fd) != 0 && ok)

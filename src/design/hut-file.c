@@ -82,7 +82,8 @@ read_file (const char *path,
   if (fd >= 0)
     close (fd);
   if (!ok)
-    g_set_error (error, HUT_FILE_ERROR, HUT_FILE_ERROR_IO, "%s: cannot be read: %s", name, g_strerror (code));
+    g_set_error (error, HUT_FILE_ERROR, HUT_FILE_ERROR_IO, "%s: cannot be read: %s", name,
+                 g_strerror (code));
   return ok;
 }
 
@@ -111,7 +112,7 @@ hut_design_load (const char *path,
  * hut_design_save:
  * @self: a design
  * @path: where to
- * @error: HUT_FILE_ERROR_IO; HUT_FILE_ERROR_VALUE when it holds what hut_design_load () would refuse
+ * @error: HUT_FILE_ERROR_IO; HUT_FILE_ERROR_VALUE when it holds what could not be loaded
  *
  * Writes nothing that could not be opened again.
  *

@@ -28,7 +28,7 @@ static const HutElementFormat clearance_format = {
   HUT_ATTRIBUTES (clearance_attributes),
 };
 
-/* Both ends of the box, not one end and a size: then each number is in the file as it is in memory. */
+/* Both ends of the box, not one end and a size: then the file holds the very numbers in memory. */
 static const HutAttributeFormat body_attributes[] = {
   HUT_ID (HutBody),
   HUT_TEXT (HutBody, name, "name", "name"),
@@ -56,8 +56,8 @@ dup_extent_fault (const HutBody *body,
   if (end_mm >= start_mm)
     return NULL;
   hut_number_exact (start_text, start_mm);
-  return g_strdup_printf ("'%s' of body '%s' is %s; allowed: not less than '%s', which is %s mm", end,
-                          body->id, hut_number_exact (end_text, end_mm), start, start_text);
+  return g_strdup_printf ("'%s' of body '%s' is %s; allowed: not less than '%s', which is %s mm",
+                          end, body->id, hut_number_exact (end_text, end_mm), start, start_text);
 }
 
 static char *
@@ -85,7 +85,8 @@ static const HutAttributeFormat service_attributes[] = {
   HUT_ID (HutService),
   HUT_TEXT (HutService, name, "name", "name"),
   HUT_CHOICE (HutService, kind, "kind", "kind", service_kinds),
-  HUT_NUMBER (HutService, line_mm, "line", "diameter of the line", "mm", HUT_CUT_MIN_MM, LINE_MAX_MM),
+  HUT_NUMBER (HutService, line_mm, "line", "diameter of the line", "mm", HUT_CUT_MIN_MM,
+              LINE_MAX_MM),
   HUT_NUMBER (HutService, head_width_mm, "head-width", "width of the head", "mm", HUT_CUT_MIN_MM,
               LINE_MAX_MM),
   HUT_NUMBER (HutService, head_height_mm, "head-height", "height of the head", "mm", HUT_CUT_MIN_MM,
@@ -121,7 +122,8 @@ static const HutAttributeFormat machine_attributes[] = {
 static const HutChildFormat machine_children[] = {
   { &clearance_format, HUT_CHILD_MEMBER, offsetof (HutMachine, clearance_mm), 1, 1, NULL },
   { &body_format, HUT_CHILD_ITEMS, offsetof (HutMachine, bodies), 0, HUT_ITEMS_MAX, new_body },
-  { &service_format, HUT_CHILD_ITEMS, offsetof (HutMachine, services), 0, HUT_ITEMS_MAX, new_service },
+  { &service_format, HUT_CHILD_ITEMS, offsetof (HutMachine, services), 0, HUT_ITEMS_MAX,
+    new_service },
 };
 
 const HutElementFormat hut_machine_format = {

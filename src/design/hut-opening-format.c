@@ -62,8 +62,8 @@ const HutElementFormat hut_window_format = {
   .dup_fault = dup_window_fault,
 };
 
-/* Sizes that a shape does not use may be anything from 0, so the least of those it uses is looked at
- * in dup_shape_fault (). */
+/* Sizes that a shape does not use may be anything from 0, so the least of those it uses is looked
+ * at in dup_shape_fault (). */
 static const HutAttributeFormat opening_attributes[] = {
   HUT_ID (HutOpening),
   HUT_TEXT (HutOpening, name, "name", "name"),
@@ -104,9 +104,9 @@ dup_size_fault (const HutOpening *opening,
     return NULL;
   hut_number_exact (least, HUT_CUT_MIN_MM);
   hut_number_exact (most, HUT_LENGTH_MAX_MM);
-  return g_strdup_printf ("%s of opening '%s', whose shape is %s, is %s; allowed: %s to %s mm", label,
-                          opening->id, shapes[opening->shape], hut_number_exact (size, size_mm), least,
-                          most);
+  return g_strdup_printf ("%s of opening '%s', whose shape is %s, is %s; allowed: %s to %s mm",
+                          label, opening->id, shapes[opening->shape],
+                          hut_number_exact (size, size_mm), least, most);
 }
 
 static char *

@@ -4,7 +4,7 @@
 #include "config.h"
 #include "design/hut-format-table.h"
 
-/* Ranges: own choice. Each holds every sheet that a small shop cuts, and few slips of the keyboard. */
+/* Ranges: own choice. They hold every sheet that a small shop cuts, and few slips of the pen. */
 #define THICKNESS_MAX_MM 100.0
 #define PRICE_MAX 1e6
 #define DENSITY_MIN_KG_M3 1.0
@@ -37,7 +37,8 @@ static const HutElementFormat reading_format = {
 
 static const HutAttributeFormat recipe_attributes[] = {
   HUT_NUMBER (HutStock, kerf_mm, "kerf", "kerf", "mm", 0, KERF_MAX_MM),
-  HUT_NUMBER (HutStock, kerf_error_mm, "kerf-error", "error of the kerf", "mm", 0, KERF_ERROR_MAX_MM),
+  HUT_NUMBER (HutStock, kerf_error_mm, "kerf-error", "error of the kerf", "mm", 0,
+              KERF_ERROR_MAX_MM),
   HUT_NUMBER (HutStock, speed_mm_min, "speed-mm-min", "cutting speed", "mm/min", SPEED_MIN_MM_MIN,
               SPEED_MAX_MM_MIN),
   HUT_NUMBER (HutStock, power_percent, "power-percent", "power", "%", 0, 100),
@@ -70,7 +71,8 @@ static const HutAttributeFormat stock_attributes[] = {
 };
 
 static const HutChildFormat stock_children[] = {
-  { &reading_format, HUT_CHILD_VALUES, offsetof (HutStock, readings_mm), 1, HUT_READINGS_MAX, NULL },
+  { &reading_format, HUT_CHILD_VALUES, offsetof (HutStock, readings_mm), 1, HUT_READINGS_MAX,
+    NULL },
   { &recipe_format, HUT_CHILD_MEMBER, 0, 1, 1, NULL },
 };
 

@@ -4,8 +4,8 @@
 #include "config.h"
 #include "design/hut-design.h"
 
-/* A new stock is laser-cut 6 mm plywood, as small shops sell it. All common practice, no source: the
- * numbers are where an owner starts measuring, not where he ends. */
+/* A new stock is laser-cut 6 mm plywood, as small shops sell it. All common practice, no source:
+ * the numbers are where an owner starts measuring, not where he ends. */
 #define NOMINAL_MM 6.0
 #define READING_MM 5.95
 #define SHEET_WIDTH_MM 1200.0

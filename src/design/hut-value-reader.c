@@ -62,8 +62,9 @@ hut_value_dup_allowed (const HutAttributeFormat *format)
     case HUT_VALUE_COUNT:
       hut_number_exact (least, format->least);
       hut_number_exact (most, format->most);
-      return g_strdup_printf ("%s%s to %s%s%s", format->kind == HUT_VALUE_COUNT ? "whole numbers " : "",
-                              least, most, format->unit[0] != '\0' ? " " : "", format->unit);
+      return g_strdup_printf ("%s%s to %s%s%s",
+                              format->kind == HUT_VALUE_COUNT ? "whole numbers " : "", least, most,
+                              format->unit[0] != '\0' ? " " : "", format->unit);
     case HUT_VALUE_SWITCH:
       return g_strdup ("yes, no");
     case HUT_VALUE_CHOICE:
@@ -182,7 +183,8 @@ read_present (const HutAttributeFormat *format,
       return read_number (format, text, member, comment);
     case HUT_VALUE_SWITCH:
     case HUT_VALUE_CHOICE:
-      if (!find_choice (format->kind == HUT_VALUE_SWITCH ? switch_names : format->choices, text, &index))
+      if (!find_choice (format->kind == HUT_VALUE_SWITCH ? switch_names : format->choices, text,
+                        &index))
         return FALSE;
       *(int *) member = index;
       return TRUE;

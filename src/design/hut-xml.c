@@ -2,8 +2,9 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * The parser's own limits (depth 256, 10 MB per text) stay on, because XML_PARSE_HUGE is not set. A
- * DOCTYPE stops it before any entity is declared. Before it starts, the bytes are looked through once:
- * the parser compares each attribute of a tag with all others, so their number is bounded here. */
+ * DOCTYPE stops it before any entity is declared. Before it starts, the bytes are looked through
+ * once: the parser compares each attribute of a tag with all others, so their number is bounded
+ * here. */
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
 #include "design/hut-xml.h"
@@ -59,7 +60,7 @@ count_element (void *context,
                          n_defaulted, attributes);
 }
 
-/* The first error says what is wrong; those after it are its consequences. Warnings do not count. */
+/* The first error says what is wrong; those after it follow from it. Warnings do not count. */
 static void
 note_error (void *context,
             xmlErrorPtr error)
@@ -174,8 +175,8 @@ hut_xml_parse (const char *data,
   parser->sax->startElementNs = count_element;
   parser->sax->serror = note_error;
 
-  g_autoptr(xmlDoc) document
-      = xmlCtxtReadMemory (parser, data, (int) size, NULL, "UTF-8", XML_PARSE_NONET | XML_PARSE_BIG_LINES);
+  g_autoptr(xmlDoc) document = xmlCtxtReadMemory (parser, data, (int) size, NULL, "UTF-8",
+                                                   XML_PARSE_NONET | XML_PARSE_BIG_LINES);
   const gboolean whole = document != NULL && parser->wellFormed && parsing.line == 0
                          && xmlDocGetRootElement (document) != NULL;
 
