@@ -1,6 +1,7 @@
 #!/usr/bin/env python3
 # tests/house/test-po.py: every file with visible strings is listed for translation, and translations compile.
 # SPDX-License-Identifier: GPL-3.0-or-later
+import pathlib
 import re
 import subprocess
 import tempfile
@@ -9,6 +10,8 @@ import unittest
 import house
 
 LIST = "po/POTFILES.in"
+# Own choice: new strings may wait for their translator, but not for long.
+COMPLETE_MIN_RATIO = 0.9
 MARKED_CODE = re.compile(r'(?<!\w)(?:N?C?_|ngettext|g_dgettext|g_dngettext)\s*\(\s*"')
 MARKED_UI = re.compile(r'translatable="(?:yes|true)"')
 TRANSLATED_BY_RULE = (".desktop.in", ".metainfo.xml.in", ".mime.xml.in", ".gschema.xml")
@@ -59,6 +62,12 @@ class Po(unittest.TestCase):
             complaints = find_lost_holders(house.ROOT / "po" / f"{language}.po")
             self.assertEqual(complaints, [], house.report(complaints))
 
+    def test_each_translation_is_nearly_complete(self):
+        for language in languages(house.ROOT):
+            missing, count = find_untranslated(house.ROOT, house.ROOT / "po" / f"{language}.po")
+            self.assertGreater(count, 0)
+            self.assertLessEqual(len(missing), (1.0 - COMPLETE_MIN_RATIO) * count, house.report(missing))
+
     def find_in(self, files):
         with house.small_tree({"ui/a.css": ""} | files) as root:
             return find_faults(root)
@@ -81,6 +90,21 @@ class Po(unittest.TestCase):
                 file.write('msgid ""\nmsgstr "Content-Type: text/plain; charset=UTF-8\\n"\n\n' + text)
                 file.flush()
                 self.assertEqual(len(find_lost_holders(file.name)), count, text)
+
+
+def find_untranslated(root, po):
+    """Strings that the translation lacks or has for an older wording, and how many there are in all."""
+    keywords = [word.strip("'") for word in re.findall(r"'--keyword=[^']+'", house.read(root, "po/meson.build"))]
+    with tempfile.TemporaryDirectory() as folder:
+        pot, merged = f"{folder}/all.pot", f"{folder}/merged.po"
+        subprocess.run(["xgettext", *keywords, "--from-code=UTF-8", "-f", "po/POTFILES.in", "-o", pot],
+                       cwd=root, check=True, capture_output=True)
+        subprocess.run(["msgmerge", "-q", "--no-fuzzy-matching", "-o", merged, po, pot], check=True)
+        rest = subprocess.run(["msgattrib", "--untranslated", "--no-wrap", "--no-obsolete", merged],
+                              check=True, capture_output=True, text=True).stdout
+        count = house.read(pathlib.Path(folder), "all.pot").count("\nmsgid ") - 1
+    missing = re.split(r"\n\n", rest)[1:]
+    return [f"{po.name}: {entry}" for entry in missing], count
 
 
 def find_lost_holders(po):
