@@ -22,21 +22,25 @@ typedef struct
 {
   const char *check;    /* stable id "opening.edge"; static */
   HutSeverity severity;
-  const char *message;  /* template, English msgid (N_): {what} {other} {is} {must}; static */
+  const char *message;  /* template, English msgid (N_): {what} {other} {is} {must} {at}; static */
   char *what, *other;   /* names put into the template; owned, may be NULL */
   double is, must;      /* the two numbers, in the unit that the template writes */
+  double at;            /* a third one for a few templates, such as the angle; else 0 */
   char *item;           /* id of the opening, window, body or stock it speaks of, or NULL; owned */
   GArray *places;       /* HutPlace, may be empty */
 } HutFinding;
 
 void hut_finding_free (HutFinding *self);
 
-/* @translate: gettext, or NULL for English (files are English). Numbers get at most 2 decimals with
+/* @translate: gettext, or NULL for English (files are English). The names go through it as well: names
+ * of panels are msgids, what the user named comes back unchanged. Numbers get at most 2 decimals with
  * @decimal_point as the mark ("." in files). (transfer full) */
 typedef const char *(*HutTranslate) (const char *msgid);
 char *hut_finding_dup_text (const HutFinding *self, HutTranslate translate, const char *decimal_point) G_GNUC_WARN_UNUSED_RESULT;
 /* (transfer none): "blocks", "warns", "notes". */
 const char *hut_severity_to_string (HutSeverity severity);
+/* (transfer none): a panel's name as a person reads it, "lid top"; an English msgid (N_), static. */
+const char *hut_panel_name (HutPanelId id);
 
 /**
  * hut_check_all: runs all families: trouble, bed, clearance, lid swing, joint, splice, opening, cut.
