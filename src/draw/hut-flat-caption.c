@@ -13,7 +13,7 @@
 #define DIMENSION_LINE_PX 0.8
 #define TICK_PX 3.0
 #define LABEL_SPARE_PX 8.0
-#define WIDTH_ROOM_RATIO 1.9 /* height of a line of text, and half of one, in text sizes */
+#define WIDTH_ROOM_RATIO 1.6 /* height of a line of text, and half of one, in text sizes */
 
 /* "Base front · 6.1 mm"; only the name, or nothing, when the panel is too small for it. */
 void
@@ -24,11 +24,11 @@ hut_flat_caption_draw (const HutFlatScene *scene, guint index)
   const HutPxRect px = hut_flat_scene_rect (
       scene, index, (HutRect){ 0.0, 0.0, panel->width_mm, panel->height_mm });
   const char *title = hut_ink_tr (ink, hut_panel_id_title (panel->id));
-  g_autofree char *thickness = hut_ink_dup_number (ink, panel->thickness_mm, 2);
-  /* Translators: name of a panel, its thickness in mm */
-  g_autofree char *full = g_strdup_printf (
-      hut_ink_tr (ink, panel->bought ? N_ ("%s · %s mm, bought") : N_ ("%s · %s mm")), title,
-      thickness);
+  g_autofree char *thickness = hut_ink_dup_length (ink, panel->thickness_mm, 2);
+  /* Translators: name of a panel, its thickness, mm or in */
+  const char *format = panel->bought ? N_ ("%s · %s %s, bought") : N_ ("%s · %s %s");
+  g_autofree char *full
+      = g_strdup_printf (hut_ink_tr (ink, format), title, thickness, hut_ink_unit (ink));
   const char *text = full;
   double width_px, height_px;
 
@@ -76,7 +76,7 @@ hut_flat_dimension (HutInk *ink,
   const gboolean upright = fabs (to_px.v - from_px.v) > fabs (to_px.u - from_px.u);
   const double length_px = hut_point_distance_mm (from_px, to_px);
   const double size_px = ink->text_px - 1.0;
-  g_autofree char *text = hut_ink_dup_number (ink, value_mm, 1);
+  g_autofree char *text = hut_ink_dup_length (ink, value_mm, 1);
   double width_px, height_px;
 
   hut_ink_measure (ink, text, size_px, FALSE, &width_px, &height_px);

@@ -7,7 +7,7 @@
 
 /* Gap between panels as a share of the longest row, and its least, mm. Own choice: at a view that
  * fits a small window it leaves room for a caption above and a size below. */
-#define GAP_RATIO 0.042
+#define GAP_RATIO 0.055
 #define GAP_LEAST_MM 30.0
 
 enum

@@ -91,9 +91,23 @@ draw_body (const HutFlatScene *scene, guint index, const HutBody *body)
     }
 }
 
-/* The name in the lower left corner of the shadow, where it fits. */
+static gboolean
+meets_any (const GArray *taken, HutPxRect box)
+{
+  for (guint i = 0; i < taken->len; i++)
+    {
+      const HutPxRect *other = &g_array_index (taken, HutPxRect, i);
+
+      if (box.x < other->x + other->width && other->x < box.x + box.width
+          && box.y < other->y + other->height && other->y < box.y + box.height)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+/* The name in the lower left corner of the shadow, where it fits and meets no other name. */
 static void
-draw_name (const HutFlatScene *scene, guint index, const HutBody *body)
+draw_name (const HutFlatScene *scene, guint index, const HutBody *body, GArray *taken)
 {
   HutInk *ink = scene->ink;
   const HutBox3 home = home_box (scene->assembly, body);
@@ -106,16 +120,37 @@ draw_name (const HutFlatScene *scene, guint index, const HutBody *body)
   if (name == NULL || px.width < 2.0 * size_px || px.height < size_px)
     return;
   hut_ink_measure (ink, name, size_px, FALSE, &width_px, &height_px);
-  if (width_px + 2.0 * NAME_PAD_PX > px.width || height_px + NAME_PAD_PX > px.height)
+  const HutPxRect box = { px.x + NAME_PAD_PX, px.y + px.height - NAME_PAD_PX / 2.0 - height_px,
+                          width_px, height_px };
+  if (width_px + 2.0 * NAME_PAD_PX > px.width || height_px + NAME_PAD_PX > px.height
+      || meets_any (taken, box))
     return;
+  g_array_append_val (taken, box);
   hut_ink_text (ink, name,
                 &(HutInkText){
-                    .x_px = px.x + NAME_PAD_PX,
-                    .y_px = px.y + px.height - NAME_PAD_PX / 2.0 - height_px / 2.0,
+                    .x_px = box.x,
+                    .y_px = box.y + height_px / 2.0,
                     .size_px = size_px,
                     .colour = ink->palette->text_dim,
                     .plate = body->kind == HUT_BODY_KEEP_OUT,
                 });
+}
+
+/* Windows and openings have names of their own. */
+static GArray *
+take_holes (const HutFlatScene *scene, guint index)
+{
+  GArray *taken = g_array_new (FALSE, FALSE, sizeof (HutPxRect));
+
+  for (guint i = 0; i < scene->assembly->holes->len; i++)
+    {
+      const HutPlacedHole *hole = g_ptr_array_index (scene->assembly->holes, i);
+      const HutPxRect px = hut_flat_scene_rect (scene, hole->panel, hole->bounds);
+
+      if (hole->panel == index)
+        g_array_append_val (taken, px);
+    }
+  return taken;
 }
 
 void
@@ -126,6 +161,8 @@ hut_flat_machine_draw (const HutFlatScene *scene, guint index)
   const HutPxRect clip = hut_flat_scene_rect (
       scene, index, (HutRect){ 0.0, 0.0, panel->width_mm, panel->height_mm });
 
+  g_autoptr (GArray) taken = take_holes (scene, index);
+
   cairo_save (scene->ink->cr);
   cairo_rectangle (scene->ink->cr, clip.x, clip.y, clip.width, clip.height);
   cairo_clip (scene->ink->cr);
@@ -133,6 +170,6 @@ hut_flat_machine_draw (const HutFlatScene *scene, guint index)
   for (guint i = 0; i < machine->bodies->len; i++)
     draw_body (scene, index, g_ptr_array_index (machine->bodies, i));
   for (guint i = 0; i < machine->bodies->len; i++)
-    draw_name (scene, index, g_ptr_array_index (machine->bodies, i));
+    draw_name (scene, index, g_ptr_array_index (machine->bodies, i), taken);
   cairo_restore (scene->ink->cr);
 }

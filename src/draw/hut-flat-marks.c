@@ -8,6 +8,7 @@
 /* Own choice, px. */
 #define BADGE_STEP_PX (2.0 * HUT_MARK_RADIUS_PX + 2.0)
 #define BADGE_LINE_PX 1.2
+#define BADGE_IN_PX (1.5 * HUT_MARK_RADIUS_PX)
 #define PLACE_LEAST_PX 10.0
 #define PLACE_LINE_PX 1.4
 #define PLACE_LINE_SELECTED_PX 3.0
@@ -53,14 +54,32 @@ badge_is_free (const GArray *marks, double x_px, double y_px)
   return TRUE;
 }
 
+/* A badge stays inside its panel, if that is large enough, so that it covers no caption. */
+static double
+keep_inside (double at_px, double low_px, double high_px)
+{
+  return high_px - low_px >= 2.0 * BADGE_STEP_PX
+             ? CLAMP (at_px, low_px + BADGE_IN_PX, high_px - BADGE_IN_PX)
+             : at_px;
+}
+
 /* On the upper right corner of its place, or beside it where that is taken. */
 static void
-add_mark (GArray *marks, HutMark mark, const HutFlatLayout *layout, const HutFlatView *view)
+add_mark (GArray *marks,
+          HutMark mark,
+          const HutAssembly *assembly,
+          const HutFlatLayout *layout,
+          const HutFlatView *view)
 {
+  const HutPanel *panel = g_ptr_array_index (assembly->panels, mark.panel);
   const HutPxRect px = place_px (view, layout, mark.panel, mark.rect);
+  double left_px, top_px;
 
-  mark.x_px = px.x + px.width;
-  mark.y_px = px.y;
+  hut_flat_view_to_px (view, layout, mark.panel, (HutPoint){ 0.0, panel->height_mm }, &left_px,
+                       &top_px);
+  mark.x_px
+      = keep_inside (px.x + px.width, left_px, left_px + panel->width_mm * view->scale_px_per_mm);
+  mark.y_px = keep_inside (px.y, top_px, top_px + panel->height_mm * view->scale_px_per_mm);
   for (int step = 0; step < BADGE_STEPS_MOST && !badge_is_free (marks, mark.x_px, mark.y_px);
        step++)
     mark.x_px += BADGE_STEP_PX;
@@ -92,7 +111,7 @@ hut_flat_marks_new (const GPtrArray *findings,
                                .severity = finding->severity,
                                .panel = (guint)panel,
                                .rect = place->rect },
-                    layout, view);
+                    assembly, layout, view);
         }
     }
   return marks;

@@ -26,6 +26,7 @@ hut_flat_panel_fill (const HutFlatScene *scene, guint index)
   hut_ink_colour (ink, ink->palette->sheet);
   cairo_set_fill_rule (ink->cr, CAIRO_FILL_RULE_EVEN_ODD);
   cairo_fill (ink->cr);
+  cairo_set_fill_rule (ink->cr, CAIRO_FILL_RULE_WINDING);
 }
 
 /* Adds the outlines of a hole to cairo's path. */
@@ -94,12 +95,15 @@ draw_hole_name (const HutFlatScene *scene, const HutPlacedHole *hole)
   if (name == NULL || *name == '\0' || px.width < ink->text_px)
     return;
   hut_ink_measure (ink, name, 0.0, FALSE, &width_px, &height_px);
-  if (width_px + 2.0 * NAME_PAD_PX > px.width || height_px + 2.0 * NAME_PAD_PX > px.height)
+  const gboolean pattern = opening != NULL && opening->shape == HUT_SHAPE_PATTERN;
+  if (width_px + 2.0 * NAME_PAD_PX > px.width
+      || (!pattern && height_px + 2.0 * NAME_PAD_PX > px.height))
     return;
   hut_ink_text (ink, name,
                 &(HutInkText){
                     .x_px = px.x + px.width / 2.0,
-                    .y_px = px.y + px.height / 2.0,
+                    .y_px = pattern ? px.y + px.height + NAME_PAD_PX + height_px / 2.0
+                                    : px.y + px.height / 2.0,
                     .align = HUT_TEXT_MIDDLE,
                     .plate = TRUE,
                     .colour = ink->palette->text,

@@ -187,6 +187,14 @@ draw_hinge_eye (const HutFlatScene *scene, guint index, HutPoint at)
   cairo_stroke (cr);
 }
 
+/* Its label stands where no other one does: sizes are written in the middle, names of machine
+ * bodies at the lower left. */
+static HutPxRect
+label_place (HutPxRect line)
+{
+  return (HutPxRect){ line.x + line.width / 2.0, line.y, line.width / 2.0, line.height / 2.0 };
+}
+
 /* The point of the hinge line in the panel's frame: u, v on the face, w off it, mm. */
 static HutVec3
 hinge_in_frame (const HutAssembly *assembly, const HutPanel *panel)
@@ -230,6 +238,7 @@ hut_flat_hinge_draw (const HutFlatScene *scene, guint index)
   hut_ink_line (ink, HUT_LINE_AXIS, HINGE_LINE_PX);
   hut_flat_scene_stroke_line (scene, index, (HutPoint){ line.u0, line.v0 },
                               (HutPoint){ line.u1, line.v1 });
-  label_on_line (scene, hut_ink_tr (ink, N_ ("hinge line")), ink->palette->hinge,
-                 hut_flat_scene_rect (scene, index, line));
+  if (panel->id.shell == HUT_SHELL_LID) /* the base has the same line: one label is enough */
+    label_on_line (scene, hut_ink_tr (ink, N_ ("hinge line")), ink->palette->hinge,
+                   label_place (hut_flat_scene_rect (scene, index, line)));
 }

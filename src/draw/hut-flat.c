@@ -4,6 +4,7 @@
 #include "config.h"
 #include "draw/hut-flat.h"
 #include "draw/hut-flat-caption.h"
+#include "draw/hut-flat-grid.h"
 #include "draw/hut-flat-machine.h"
 #include "draw/hut-flat-marks.h"
 #include "draw/hut-flat-panel.h"
@@ -37,6 +38,8 @@ draw_panel (const HutFlatScene *scene, guint index)
   if (!hut_flat_scene_sees (scene, px, PANEL_BORDER_PX))
     return;
   hut_flat_panel_fill (scene, index);
+  if (scene->style->show_grid)
+    hut_flat_grid_draw (scene, index);
   if (scene->style->show_machine)
     hut_flat_machine_draw (scene, index);
   hut_flat_panel_draw (scene, index);
@@ -108,6 +111,7 @@ hut_flat_draw (cairo_t *cr,
   ink.translate = style->translate;
   if (style->decimal_point != NULL)
     ink.decimal_point = style->decimal_point;
+  ink.inches = style->inches;
 
   const HutFlatScene scene = {
     .ink = &ink,

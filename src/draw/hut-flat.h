@@ -18,7 +18,8 @@ typedef struct
 {
   gboolean dark;
   gboolean high_contrast;
-  gboolean show_machine, show_splices, show_dimensions, show_legend;
+  gboolean show_machine, show_splices, show_dimensions, show_legend, show_grid;
+  gboolean inches;          /* lengths in inches; else mm */
   gboolean show_distances;  /* from the selected item to the borders of its panel */
   const char *selected;     /* item id or NULL */
   const char *hovered;      /* item id or NULL */

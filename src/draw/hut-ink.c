@@ -64,14 +64,23 @@ hut_ink_tr (const HutInk *self, const char *msgid)
 }
 
 char *
-hut_ink_dup_number (const HutInk *self, double value_mm, guint decimals)
+hut_ink_dup_length (const HutInk *self, double length_mm, guint decimals)
 {
+  const double mm_per_inch = 25.4;
   char buffer[HUT_NUMBER_SIZE];
-  g_autoptr (GString) text = g_string_new (hut_number_fixed (buffer, value_mm, decimals));
+  g_autoptr (GString) text = g_string_new (
+      self->inches ? hut_number_fixed (buffer, length_mm / mm_per_inch, decimals + 1)
+                   : hut_number_fixed (buffer, length_mm, decimals));
 
   if (strcmp (self->decimal_point, ".") != 0)
     g_string_replace (text, ".", self->decimal_point, 1);
   return g_string_free (g_steal_pointer (&text), FALSE);
+}
+
+const char *
+hut_ink_unit (const HutInk *self)
+{
+  return self->inches ? "in" : "mm";
 }
 
 void

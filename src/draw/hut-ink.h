@@ -35,6 +35,7 @@ typedef struct
   double text_px;             /* height of normal text */
   HutTranslate translate;     /* or NULL */
   const char *decimal_point;  /* lent */
+  gboolean inches;            /* lengths are written in inches */
   PangoLayout *layout;        /* owned */
 } HutInk;
 
@@ -52,10 +53,12 @@ void hut_ink_end (HutInk *self);
 
 /* A msgid in the language of the drawing. (transfer none) */
 const char *hut_ink_tr (const HutInk *self, const char *msgid);
-/* A length as text with at most @decimals decimals, in the drawing's decimal mark. (transfer full)
- */
+/* (transfer full): a length as text in the drawing's unit and decimal mark, without the unit;
+ * @decimals: at most so many of a mm, one more of an inch. */
 char *
-hut_ink_dup_number (const HutInk *self, double value_mm, guint decimals) G_GNUC_WARN_UNUSED_RESULT;
+hut_ink_dup_length (const HutInk *self, double length_mm, guint decimals) G_GNUC_WARN_UNUSED_RESULT;
+/* (transfer none): "mm" or "in". */
+const char *hut_ink_unit (const HutInk *self);
 
 /* What is drawn next has that colour; @alpha_ratio: 0 invisible .. 1 opaque. */
 void hut_ink_colour (HutInk *self, HutColour colour);

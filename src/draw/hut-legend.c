@@ -10,7 +10,8 @@
 #define PAD_PX 10.0
 #define SAMPLE_PX 44.0
 #define SAMPLE_GAP_PX 10.0
-#define ROW_RATIO 1.65 /* row height in text heights */
+#define ROW_RATIO 1.55 /* row height in text heights */
+#define BADGE_ROW_PX 27.0
 
 typedef struct
 {
@@ -59,8 +60,8 @@ hut_legend_measure (HutInk *ink, double *width_px, double *height_px)
       widest_px = MAX (widest_px, text_width_px);
     }
   *width_px = 2.0 * PAD_PX + SAMPLE_PX + SAMPLE_GAP_PX + widest_px;
-  *height_px
-      = 2.0 * PAD_PX + row_px (ink) * (double)(G_N_ELEMENTS (lines) + G_N_ELEMENTS (severities));
+  *height_px = 2.0 * PAD_PX + row_px (ink) * (double)G_N_ELEMENTS (lines)
+               + BADGE_ROW_PX * (double)G_N_ELEMENTS (severities);
 }
 
 static void
@@ -88,10 +89,11 @@ hut_legend_draw (HutInk *ink, double x_px, double y_px)
       draw_text (ink, lines[i].msgid, x, y);
       y += row_px (ink);
     }
+  y += (BADGE_ROW_PX - row_px (ink)) / 2.0;
   for (HutSeverity s = HUT_SEVERITY_BLOCKS; s <= HUT_SEVERITY_NOTES; s++)
     {
       hut_flat_mark_badge (ink, s, 0, x + SAMPLE_PX / 2.0, y);
       draw_text (ink, severities[s], x, y);
-      y += row_px (ink);
+      y += BADGE_ROW_PX;
     }
 }

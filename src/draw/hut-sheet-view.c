@@ -93,14 +93,15 @@ draw_title (HutInk *ink,
             double y_px,
             double room_px)
 {
-  g_autofree char *width = hut_ink_dup_number (ink, sheet->width_mm, 1);
-  g_autofree char *depth = hut_ink_dup_number (ink, sheet->depth_mm, 1);
+  g_autofree char *width = hut_ink_dup_length (ink, sheet->width_mm, 1);
+  g_autofree char *depth = hut_ink_dup_length (ink, sheet->depth_mm, 1);
   const char *stock = sheet->stock->name != NULL ? sheet->stock->name : sheet->stock->id;
   const guint count = count_of_stock (sheets, sheet->stock);
   /* Translators: stock, number of the sheet, how many sheets of that stock, width and depth in mm
    */
-  g_autofree char *title = g_strdup_printf (hut_ink_tr (ink, N_ ("%s, sheet %u of %u, %s × %s mm")),
-                                            stock, sheet->number, count, width, depth);
+  g_autofree char *title
+      = g_strdup_printf (hut_ink_tr (ink, N_ ("%s, sheet %u of %u, %s × %s %s")), stock,
+                         sheet->number, count, width, depth, hut_ink_unit (ink));
   g_autofree char *brief
       = g_strdup_printf (hut_ink_tr (ink, N_ ("Sheet %u of %u")), sheet->number, count);
   double width_px, height_px;
@@ -162,6 +163,7 @@ draw_parts (HutInk *ink,
       cairo_set_fill_rule (ink->cr, CAIRO_FILL_RULE_EVEN_ODD);
       hut_ink_colour (ink, ink->palette->machine_fill);
       cairo_fill_preserve (ink->cr);
+      cairo_set_fill_rule (ink->cr, CAIRO_FILL_RULE_WINDING);
       hut_ink_line (ink, HUT_LINE_SOLID, PART_LINE_PX);
       hut_ink_colour (ink, ink->palette->outline);
       cairo_stroke (ink->cr);
@@ -237,6 +239,7 @@ hut_sheet_view_draw (cairo_t *cr,
   ink.translate = style->translate;
   if (style->decimal_point != NULL)
     ink.decimal_point = style->decimal_point;
+  ink.inches = style->inches;
   cairo_rectangle (cr, 0.0, 0.0, width_px, height_px);
   cairo_clip_preserve (cr);
   hut_ink_colour (&ink, ink.palette->background);

@@ -1,0 +1,240 @@
+/* src/app/hut-shelf.c: openings ready to be dragged onto panels.
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#define G_LOG_DOMAIN "hut-app"
+#include "config.h"
+#include "app/hut-shelf.h"
+#include "app/hut-ready-opening.h"
+#include "app/hut-shelf-row.h"
+#include "draw/hut-free-place.h"
+#include "draw/hut-snap.h"
+
+#define HEADING_MARGIN_PX 6 /* own choice */
+
+struct _HutShelf
+{
+  GtkWidget parent;
+  HutSession *session;
+  double drag_scale_px_per_mm;
+  GtkWidget *search, *list;
+};
+
+enum
+{
+  PROP_0,
+  PROP_SESSION,
+  PROP_DRAG_SCALE,
+  PROP_COUNT
+};
+
+static GParamSpec *properties[PROP_COUNT];
+
+G_DEFINE_FINAL_TYPE (HutShelf, hut_shelf, GTK_TYPE_WIDGET)
+
+/* ---- placing without a drag ----------------------------------------------------------------- */
+
+static int
+selected_panel (HutShelf *self, const HutAssembly *assembly)
+{
+  const char *item = hut_session_get_selected (self->session);
+  const HutPlacedHole *hole = item != NULL ? hut_assembly_get_hole (assembly, item) : NULL;
+
+  return hole != NULL && hole->panel < assembly->panels->len ? (int)hole->panel : -1;
+}
+
+/* A free place on the panel that is worked on, else on the first that has one, else the middle of
+ * the first: then findings say what it meets. */
+static gboolean
+find_place (HutShelf *self, const HutAssembly *assembly, HutRect bounds, guint *panel, HutPoint *at)
+{
+  const int preferred = selected_panel (self, assembly);
+
+  if (assembly->panels->len == 0)
+    return FALSE;
+  if (preferred >= 0)
+    {
+      *panel = (guint)preferred;
+      if (hut_free_place_find (assembly, *panel, bounds, at))
+        return TRUE;
+    }
+  for (*panel = 0; *panel < assembly->panels->len; (*panel)++)
+    if (hut_free_place_find (assembly, *panel, bounds, at))
+      return TRUE;
+  *panel = preferred >= 0 ? (guint)preferred : 0;
+  hut_free_place_find (assembly, *panel, bounds, at);
+  return TRUE;
+}
+
+static void
+place (HutShelf *self, const HutOpening *opening)
+{
+  const HutAssembly *assembly = hut_session_get_assembly (self->session);
+  guint index;
+  HutPoint at;
+
+  if (!find_place (self, assembly, hut_snap_opening_bounds (opening), &index, &at))
+    {
+      gtk_widget_error_bell (GTK_WIDGET (self)); /* the canvas says why there is no panel */
+      return;
+    }
+  const HutPanel *panel = g_ptr_array_index (assembly->panels, index);
+  hut_session_add_opening (self->session, opening, panel->id, at);
+}
+
+static void
+on_row_activated (GtkListBox *list, GtkListBoxRow *row, HutShelf *self)
+{
+  place (self, hut_shelf_row_get_opening (HUT_SHELF_ROW (row)));
+}
+
+/* ---- search and headings -------------------------------------------------------------------- */
+
+static gboolean
+filter_row (GtkListBoxRow *row, gpointer user_data)
+{
+  HutShelf *self = user_data;
+
+  return hut_shelf_row_matches (HUT_SHELF_ROW (row),
+                                gtk_editable_get_text (GTK_EDITABLE (self->search)));
+}
+
+static void
+head_row (GtkListBoxRow *row, GtkListBoxRow *before, gpointer user_data)
+{
+  const char *group = hut_shelf_row_get_group (HUT_SHELF_ROW (row));
+  GtkWidget *heading;
+
+  if (before != NULL && g_strcmp0 (hut_shelf_row_get_group (HUT_SHELF_ROW (before)), group) == 0)
+    {
+      gtk_list_box_row_set_header (row, NULL);
+      return;
+    }
+  heading = gtk_label_new (group);
+  gtk_label_set_xalign (GTK_LABEL (heading), 0.0f);
+  gtk_widget_add_css_class (heading, "heading");
+  gtk_widget_set_margin_start (heading, 2 * HEADING_MARGIN_PX);
+  gtk_widget_set_margin_top (heading, before != NULL ? 2 * HEADING_MARGIN_PX : HEADING_MARGIN_PX);
+  gtk_widget_set_margin_bottom (heading, HEADING_MARGIN_PX);
+  gtk_list_box_row_set_header (row, heading);
+}
+
+static void
+on_search_changed (GtkSearchEntry *search, HutShelf *self)
+{
+  gtk_list_box_invalidate_filter (GTK_LIST_BOX (self->list));
+}
+
+/* Enter in the search places the first that is left. */
+static void
+on_search_activate (GtkSearchEntry *search, HutShelf *self)
+{
+  GtkListBoxRow *row;
+
+  for (int i = 0; (row = gtk_list_box_get_row_at_index (GTK_LIST_BOX (self->list), i)) != NULL; i++)
+    if (gtk_widget_get_child_visible (GTK_WIDGET (row)))
+      {
+        gtk_list_box_select_row (GTK_LIST_BOX (self->list), row);
+        place (self, hut_shelf_row_get_opening (HUT_SHELF_ROW (row)));
+        return;
+      }
+}
+
+/* ---- object --------------------------------------------------------------------------------- */
+
+static void
+set_drag_scale (HutShelf *self, double scale_px_per_mm)
+{
+  GtkListBoxRow *row;
+
+  self->drag_scale_px_per_mm = scale_px_per_mm;
+  for (int i = 0; (row = gtk_list_box_get_row_at_index (GTK_LIST_BOX (self->list), i)) != NULL; i++)
+    hut_shelf_row_set_drag_scale (HUT_SHELF_ROW (row), scale_px_per_mm);
+}
+
+static void
+hut_shelf_set_property (GObject *object, guint prop_id, const GValue *value, GParamSpec *pspec)
+{
+  HutShelf *self = HUT_SHELF (object);
+
+  if (prop_id == PROP_SESSION)
+    self->session = g_value_dup_object (value);
+  else if (prop_id == PROP_DRAG_SCALE)
+    set_drag_scale (self, g_value_get_double (value));
+  else
+    G_OBJECT_WARN_INVALID_PROPERTY_ID (object, prop_id, pspec);
+}
+
+static void
+hut_shelf_get_property (GObject *object, guint prop_id, GValue *value, GParamSpec *pspec)
+{
+  HutShelf *self = HUT_SHELF (object);
+
+  if (prop_id == PROP_SESSION)
+    g_value_set_object (value, self->session);
+  else if (prop_id == PROP_DRAG_SCALE)
+    g_value_set_double (value, self->drag_scale_px_per_mm);
+  else
+    G_OBJECT_WARN_INVALID_PROPERTY_ID (object, prop_id, pspec);
+}
+
+static void
+hut_shelf_dispose (GObject *object)
+{
+  HutShelf *self = HUT_SHELF (object);
+
+  gtk_widget_dispose_template (GTK_WIDGET (self), HUT_TYPE_SHELF);
+  g_clear_object (&self->session);
+  G_OBJECT_CLASS (hut_shelf_parent_class)->dispose (object);
+}
+
+static void
+hut_shelf_class_init (HutShelfClass *klass)
+{
+  GObjectClass *object_class = G_OBJECT_CLASS (klass);
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
+
+  object_class->set_property = hut_shelf_set_property;
+  object_class->get_property = hut_shelf_get_property;
+  object_class->dispose = hut_shelf_dispose;
+  properties[PROP_SESSION]
+      = g_param_spec_object ("session", NULL, NULL, HUT_TYPE_SESSION,
+                             G_PARAM_READWRITE | G_PARAM_CONSTRUCT_ONLY | G_PARAM_STATIC_STRINGS);
+  properties[PROP_DRAG_SCALE] = g_param_spec_double (
+      "drag-scale", NULL, NULL, 0.0, G_MAXDOUBLE, 1.0, G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS);
+  g_object_class_install_properties (object_class, PROP_COUNT, properties);
+
+  gtk_widget_class_set_template_from_resource (widget_class,
+                                               "/org/hutchwright/Hutchwright/hut-shelf.ui");
+  gtk_widget_class_bind_template_child (widget_class, HutShelf, search);
+  gtk_widget_class_bind_template_child (widget_class, HutShelf, list);
+  gtk_widget_class_bind_template_callback (widget_class, on_search_changed);
+  gtk_widget_class_bind_template_callback (widget_class, on_search_activate);
+  gtk_widget_class_bind_template_callback (widget_class, on_row_activated);
+  gtk_widget_class_set_css_name (widget_class, "hut-shelf");
+}
+
+static void
+hut_shelf_init (HutShelf *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+  for (guint i = 0; i < hut_ready_opening_get_count (); i++)
+    gtk_list_box_append (GTK_LIST_BOX (self->list), hut_shelf_row_new (i));
+  gtk_list_box_set_filter_func (GTK_LIST_BOX (self->list), filter_row, self, NULL);
+  gtk_list_box_set_header_func (GTK_LIST_BOX (self->list), head_row, NULL, NULL);
+  gtk_search_entry_set_key_capture_widget (GTK_SEARCH_ENTRY (self->search), GTK_WIDGET (self));
+}
+
+GtkWidget *
+hut_shelf_new (HutSession *session)
+{
+  g_return_val_if_fail (HUT_IS_SESSION (session), NULL);
+
+  return g_object_new (HUT_TYPE_SHELF, "session", session, NULL);
+}
+
+void
+hut_shelf_focus_search (HutShelf *self)
+{
+  g_return_if_fail (HUT_IS_SHELF (self));
+
+  gtk_widget_grab_focus (self->search);
+}
