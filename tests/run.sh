@@ -27,6 +27,8 @@ then
   mkdir -p "$plain/locale"
   localedef -i de_DE -f UTF-8 "$plain/locale/de_DE.UTF-8" || die "localedef failed"
 fi
+[ "$(LOCPATH=$plain/locale LC_ALL=de_DE.UTF-8 locale decimal_point)" = , ] ||
+  die "the locale with a decimal comma does not work"
 
 # Nothing of the caller's desktop is read or written.
 scratch=$(mktemp -d)
@@ -49,11 +51,11 @@ run_suite ()
   log=$2
   shift 2
   rm -f "$folder/meson-logs/$log"*
-  meson test -C "$folder" --no-rebuild --logbase "$log" "$@" || failed=1
+  meson test -C "$folder" --no-rebuild --logbase "$log" --print-errorlogs "$@" || failed=1
 }
 
-say "core tests, plain build"
-run_suite "$plain" core --suite core
+say "core tests, plain build, and tests of the house"
+run_suite "$plain" core --suite core --suite house
 say "core tests with the sanitizers"
 run_suite "$sanitized" core --suite core
 say "core tests in a locale with a decimal comma"
@@ -62,7 +64,7 @@ say "window tests under Xvfb"
 rm -f "$plain/meson-logs/gui"*
 dbus-run-session -- xvfb-run -a -s '-screen 0 1920x1080x24 -nolisten tcp' \
   env GDK_BACKEND=x11 GSK_RENDERER=cairo GSETTINGS_BACKEND=memory \
-  meson test -C "$plain" --no-rebuild --logbase gui --suite gui --num-processes 1 || failed=1
+  meson test -C "$plain" --no-rebuild --logbase gui --print-errorlogs --suite gui --num-processes 1 || failed=1
 
 python3 "$root/tests/summary.py" \
   "plain=$plain/meson-logs/core.json" \

@@ -37,6 +37,11 @@ def failed_cases(text):
     return sorted(set(CMOCKA_CASE.findall(text)) | set(UNITTEST_CASE.findall(text)))
 
 
+def short_name(test):
+    """"geom-path" for "hutchwright:core / geom-path"."""
+    return test["name"].split(" / ")[-1]
+
+
 def read_log(path):
     with open(path, encoding="utf-8") as log:
         return [json.loads(line) for line in log if line.strip()]
@@ -54,7 +59,7 @@ def sum_up(label, tests):
         if test["result"] not in ("OK", "EXPECTEDFAIL"):
             case_failed = max(case_failed, 1)
             names = ", ".join(failed_cases(text)) or "no case reported"
-            bad.append(f"  {test['result']:8} {test['name']}: {names}")
+            bad.append(f"  {test['result']:8} {short_name(test)}: {names}")
         elif case_passed + case_failed == 0:
             case_passed = 1
         passed += case_passed
@@ -80,7 +85,7 @@ def main(arguments):
         run_passed, run_failed = sum_up(label, tests)
         passed += run_passed
         failed += run_failed
-        slowest += [(test.get("duration", 0), label, test["name"]) for test in tests]
+        slowest += [(test.get("duration", 0), label, short_name(test)) for test in tests]
     print("slowest:")
     for seconds, label, name in sorted(slowest, reverse=True)[:SLOW_COUNT]:
         print(f"  {seconds:6.1f} s  {label}: {name}")
