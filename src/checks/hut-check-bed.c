@@ -100,11 +100,11 @@ message_for (const HutPart *part,
              gboolean sheet)
 {
   if (sheet)
-    return N_ ("{what} is {is} mm; the sheet of {other} takes {must} mm.");
+    return N_ ("{what} measures {is} mm; a sheet of {other} takes {must} mm.");
   if (part->kind == HUT_PART_GLAZING)
-    return N_ ("The glazing of {what} is {is} mm, the bed takes {must} mm, and it cannot be "
+    return N_ ("The glazing of {what} measures {is} mm, the bed takes {must} mm, and it cannot be "
                "spliced: buy it cut to size.");
-  return N_ ("{what} is {is} mm; the bed takes {must} mm.");
+  return N_ ("{what} measures {is} mm; the bed takes {must} mm.");
 }
 
 static void

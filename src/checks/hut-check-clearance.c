@@ -182,33 +182,78 @@ is_under_frame (const HutSolid *solid,
   return FALSE;
 }
 
+static double
+solid_gap_mm (const HutBox3 *box,
+              const HutSolid *solid)
+{
+  const double overlap_mm = hut_box3_overlap_mm (box, &solid->box);
+
+  return overlap_mm > 0.0 ? -overlap_mm : hut_box3_distance_mm (box, &solid->box);
+}
+
+/* What is told together: all straps of a panel, all ledges of a wall, each window by itself. */
+static gboolean
+is_same_thing (const HutSolid *a,
+               const HutSolid *b)
+{
+  return a->kind == b->kind && a->panel == b->panel && g_strcmp0 (a->item, b->item) == 0;
+}
+
+/* One finding for all solids like the one at @first, with the number of the nearest. */
+static void
+check_things (HutChecking *self,
+              const HutBody *body,
+              const HutBox3 *box,
+              const GArray *solids,
+              guint first)
+{
+  const HutAssembly *assembly = self->assembly;
+  const HutSolid *like = &g_array_index (solids, HutSolid, first), *nearest = NULL;
+  const HutPanel *panel = hut_check_panel (assembly, like->panel);
+  /* Ledges lie under the floor. */
+  const double must_mm = like->kind == HUT_SOLID_LEDGE
+                             ? 0.0
+                             : wanted_mm (&assembly->design->machine, panel->id.side);
+  HutFinding *finding;
+
+  for (guint i = 0; i < solids->len; i++)
+    {
+      const HutSolid *solid = &g_array_index (solids, HutSolid, i);
+
+      if (!is_same_thing (solid, like))
+        continue;
+      if (i < first)
+        return; /* told with the first one */
+      if (nearest == NULL || solid_gap_mm (box, solid) < solid_gap_mm (box, nearest))
+        nearest = solid;
+    }
+  if (!is_too_near (solid_gap_mm (box, nearest), must_mm))
+    return;
+  finding = add_finding (self, body, near_of (like->kind), hut_check_solid_name (assembly, like),
+                         solid_gap_mm (box, nearest), must_mm);
+  hut_finding_add_shadow (finding, panel, &nearest->box);
+  for (guint i = first; i < solids->len; i++)
+    {
+      const HutSolid *solid = &g_array_index (solids, HutSolid, i);
+
+      if (solid != nearest && is_same_thing (solid, like)
+          && is_too_near (solid_gap_mm (box, solid), must_mm))
+        hut_finding_add_shadow (finding, panel, &solid->box);
+    }
+}
+
 static void
 check_solids (HutChecking *self,
               const HutBody *body,
               const HutBox3 *box,
               const GArray *solids)
 {
-  const HutAssembly *assembly = self->assembly;
-
   for (guint i = 0; i < solids->len; i++)
     {
       const HutSolid *solid = &g_array_index (solids, HutSolid, i);
-      const HutPanel *panel = hut_check_panel (assembly, solid->panel);
-      const double overlap_mm = hut_box3_overlap_mm (box, &solid->box);
-      const double gap_mm
-          = overlap_mm > 0.0 ? -overlap_mm : hut_box3_distance_mm (box, &solid->box);
-      /* Ledges lie under the floor. */
-      const double must_mm = solid->kind == HUT_SOLID_LEDGE
-                                 ? 0.0
-                                 : wanted_mm (&assembly->design->machine, panel->id.side);
-      HutFinding *finding;
 
-      if (solid->kind == HUT_SOLID_PANEL || !is_too_near (gap_mm, must_mm)
-          || is_under_frame (solid, solids))
-        continue;
-      finding = add_finding (self, body, near_of (solid->kind),
-                             hut_check_solid_name (assembly, solid), gap_mm, must_mm);
-      hut_finding_add_shadow (finding, panel, &solid->box);
+      if (solid->kind != HUT_SOLID_PANEL && !is_under_frame (solid, solids))
+        check_things (self, body, box, solids, i);
     }
 }
 

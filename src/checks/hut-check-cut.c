@@ -83,8 +83,8 @@ static void
 check_kerf (HutChecking *self,
             const HutPart *part)
 {
-  g_autoptr (GError) error = NULL;
-  g_autoptr (HutRegion) cut = hut_part_dup_cut (part, &error);
+  g_autoptr(GError) error = NULL;
+  g_autoptr(HutRegion) cut = hut_part_dup_cut (part, &error);
   HutFinding *finding;
   HutRect place;
   double width_mm;
@@ -162,7 +162,7 @@ check_hole (HutChecking *self,
 void
 hut_check_cut (HutChecking *self)
 {
-  g_autoptr (GPtrArray) holes = hut_check_holes_new (self->assembly);
+  g_autoptr(GPtrArray) holes = hut_check_holes_new (self->assembly);
 
   for (guint i = 0; i < holes->len; i++)
     check_hole (self, g_ptr_array_index (holes, i));

@@ -203,7 +203,7 @@ void
 hut_check_glazing (HutChecking *self)
 {
   const GPtrArray *plates = self->assembly->plates;
-  g_autoptr (GPtrArray) holes = NULL;
+  g_autoptr(GPtrArray) holes = NULL;
 
   if (plates->len == 0)
     return;

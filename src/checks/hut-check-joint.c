@@ -25,6 +25,21 @@ typedef struct
   double excess_mm;
 } Miss;
 
+/* Too tight, too loose. */
+static const char *const set_messages[] = {
+  N_ ("Slots in {what} are set {is} mm wider than tongues; for {other} at least {must} mm is "
+      "usual."),
+  N_ ("Slots in {what} are set {is} mm wider than tongues; for {other} at most {must} mm is "
+      "usual."),
+};
+
+static const char *const spread_messages[] = {
+  N_ ("Slots in {what} may come out {is} mm wider than tongues ({at} mm at worst); for {other} at "
+      "least {must} mm is usual. Cut the coupon first."),
+  N_ ("Slots in {what} may come out {is} mm wider than tongues ({at} mm at worst); for {other} at "
+      "most {must} mm is usual. Cut the coupon first."),
+};
+
 static const char *
 fit_name (HutFitKind fit)
 {
@@ -119,13 +134,7 @@ check_pair (HutChecking *self,
   check_never (self, pair, &fit);
   if (miss.excess_mm > HUT_CHECK_TOLERANCE_MM)
     {
-      finding = add_fit (
-          self, pair, HUT_SEVERITY_WARNS,
-          miss.loose ? N_ (
-              "Joints of {what} are set {is} mm loose; for {other} at most {must} mm is usual.")
-                     : N_ ("Joints of {what} are set {is} mm loose; for {other} at least {must} "
-                           "mm is usual."),
-          miss.stock);
+      finding = add_fit (self, pair, HUT_SEVERITY_WARNS, set_messages[miss.loose], miss.stock);
       hut_finding_set_numbers (finding, fit.centre_mm,
                                miss.loose ? miss.range.high_mm : miss.range.low_mm);
       return;
@@ -140,14 +149,7 @@ check_pair (HutChecking *self,
     }
   if (miss.excess_mm <= HUT_CHECK_TOLERANCE_MM)
     return;
-  finding = add_fit (
-      self, pair, HUT_SEVERITY_NOTES,
-      miss.loose
-          ? N_ ("Joints of {what} may come out {is} mm loose ({at} mm at worst); for {other} at "
-                "most {must} mm is usual. Cut the coupon first.")
-          : N_ ("Joints of {what} may come out {is} mm loose ({at} mm at worst); for {other} at "
-                "least {must} mm is usual. Cut the coupon first."),
-      miss.stock);
+  finding = add_fit (self, pair, HUT_SEVERITY_NOTES, spread_messages[miss.loose], miss.stock);
   hut_finding_set_numbers (finding, fit.centre_mm + (miss.loose ? around_mm : -around_mm),
                            miss.loose ? miss.range.high_mm : miss.range.low_mm);
   finding->at = fit.centre_mm + (miss.loose ? fit.worst_mm : -fit.worst_mm);
@@ -174,7 +176,7 @@ static void
 check_fits (HutChecking *self)
 {
   const HutAssembly *assembly = self->assembly;
-  g_autoptr (GArray) pairs = g_array_new (FALSE, FALSE, sizeof (Pair));
+  g_autoptr(GArray) pairs = g_array_new (FALSE, FALSE, sizeof (Pair));
 
   for (guint i = 0; i < assembly->panels->len; i++)
     {

@@ -231,7 +231,7 @@ check_overlaps (HutChecking *self,
 void
 hut_check_opening (HutChecking *self)
 {
-  g_autoptr (GPtrArray) holes = hut_check_holes_new (self->assembly);
+  g_autoptr(GPtrArray) holes = hut_check_holes_new (self->assembly);
   g_autofree gboolean *runs_into = g_new0 (gboolean, MAX (holes->len, 1));
 
   check_overlaps (self, holes, runs_into);

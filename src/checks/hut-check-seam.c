@@ -124,7 +124,7 @@ check_strap (HutChecking *self,
 void
 hut_check_seam (HutChecking *self)
 {
-  g_autoptr (GPtrArray) holes = hut_check_holes_new (self->assembly);
+  g_autoptr(GPtrArray) holes = hut_check_holes_new (self->assembly);
 
   for (guint i = 0; i < holes->len; i++)
     {

@@ -293,7 +293,7 @@ hut_finding_dup_text (const HutFinding *self,
 {
   g_return_val_if_fail (self != NULL && decimal_point != NULL, NULL);
 
-  g_autoptr (GString) text = g_string_new (NULL);
+  g_autoptr(GString) text = g_string_new (NULL);
   const char *rest = translated (translate, self->message);
 
   while (*rest != '\0')

@@ -331,8 +331,8 @@ hut_swing_find (const HutAssembly *assembly,
                 const HutPartSet *parts,
                 HutApproach approaches[HUT_AROUND_COUNT])
 {
-  g_autoptr (GArray) movers = g_array_new (FALSE, FALSE, sizeof (Mover));
-  g_autoptr (GArray) obstacles = g_array_new (FALSE, FALSE, sizeof (Obstacle));
+  g_autoptr(GArray) movers = g_array_new (FALSE, FALSE, sizeof (Mover));
+  g_autoptr(GArray) obstacles = g_array_new (FALSE, FALSE, sizeof (Obstacle));
   Section section;
   double end_rad;
 

@@ -14,7 +14,8 @@
 #define BED_DEPTH_MM 400.0
 #define BED_MARGIN_MM 5.0 /* common practice for lasers, no source */
 #define PART_GAP_MM 3.0   /* half of 6 mm sheet; common practice for lasers, no source */
-#define SEAM_HEIGHT_MM 90.0
+/* High enough that the front of the opening hood passes over the machine. */
+#define SEAM_HEIGHT_MM 140.0
 #define SEAM_GAP_MM 1.0
 #define OPENING_ANGLE_DEG 90.0
 #define SWING_CLEARANCE_MM 5.0

@@ -214,8 +214,7 @@ corner_passes_a_post_on_its_circle (void **state)
 {
   /* The post's nearest corner is (60, 80), 100 from the hinge. The bar's far upper corner is
    * sqrt (97^2 + 20^2) = 99.0404 from it and passes at 0.9596; its far face stays further away. */
-  const HutTurnNearest nearest
-      = find ((HutRect) { 0, 0, 97, 20 }, 90, (HutRect) { 60, 80, 70, 90 });
+  const HutTurnNearest nearest = find ((HutRect) { 0, 0, 97, 20 }, 90, (HutRect) { 60, 80, 70, 90 });
 
   assert_false (nearest.collides);
   assert_near_mm (nearest.distance_mm, 100 - hypot (97, 20), 1e-9);
