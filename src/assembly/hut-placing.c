@@ -203,6 +203,16 @@ cut_hole (HutPanel *panel,
   return paths->len > 0;
 }
 
+static HutPath *
+dup_placed_on_grid (const HutPath *path,
+                    HutPoint middle)
+{
+  HutPath *placed = hut_path_dup_placed (path, &(HutPlacement) { .shift = middle });
+
+  hut_path_snap (placed);
+  return placed;
+}
+
 /* Puts paths (about their own middle; taken) on a panel. Returns the placed hole or NULL. */
 static HutPlacedHole *
 place (HutAssembly *self,
@@ -233,7 +243,7 @@ place (HutAssembly *self,
   hole->centre = shift.shift;
   hole->paths = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_path_free);
   for (guint i = 0; i < own->len; i++)
-    g_ptr_array_add (hole->paths, hut_path_dup_placed (g_ptr_array_index (own, i), &shift));
+    g_ptr_array_add (hole->paths, dup_placed_on_grid (g_ptr_array_index (own, i), shift.shift));
   hole->bounds = own->len > 0 ? paths_bounds (hole->paths)
                               : (HutRect) { shift.shift.u, shift.shift.v, shift.shift.u, shift.shift.v };
   hole->cut = cut_hole (g_ptr_array_index (self->panels, hole->panel), hole->paths);
@@ -255,7 +265,7 @@ window_rect (const HutWindow *window,
   g_autoptr(HutPath) path = hut_path_new_rect (
       (HutRect) { -half_width_mm, -half_height_mm, half_width_mm, half_height_mm }, window->radius_mm);
 
-  return hut_path_dup_placed (path, &(HutPlacement) { .shift = middle });
+  return dup_placed_on_grid (path, middle);
 }
 
 static void

@@ -151,7 +151,8 @@ piece_mm (const Direction *self,
 {
   const double reach_mm = self->job->reach_mm;
 
-  return to_mm - from_mm + (from_mm > self->low_mm ? reach_mm : 0.0) + (to_mm < self->high_mm ? reach_mm : 0.0);
+  /* One grid step more, so that a full bed is never missed by the rounding of a sum. */
+  return to_mm - from_mm + HUT_GRID_MM + (from_mm > self->low_mm ? reach_mm : 0.0) + (to_mm < self->high_mm ? reach_mm : 0.0);
 }
 
 /* Least distance of two neighbouring lines: their fingers keep a web between them. */
@@ -161,7 +162,44 @@ least_gap_mm (const Direction *self)
   return 2.0 * self->job->reach_mm + self->job->web_mm;
 }
 
-/* Chooses @line_count lines. costs[k][i]: best sum with line k at candidate i. */
+static double
+candidate_mm (const GArray *candidates,
+              guint index)
+{
+  return g_array_index (candidates, Candidate, index).at_mm;
+}
+
+/* Best sums with line @k at each candidate, from those of line @k - 1. The line before must lie in a
+ * window that only moves up: the least sum in it is kept at the head of a queue of rising sums. */
+static void
+extend_lines (const Direction *self,
+              const GArray *candidates,
+              const double *before,
+              double *costs,
+              guint *from)
+{
+  const guint n = candidates->len;
+  g_autofree guint *queue = g_new (guint, MAX (n, 1));
+  guint head = 0, tail = 0, next = 0;
+
+  for (guint i = 0; i < n; i++)
+    {
+      const double here_mm = candidate_mm (candidates, i);
+
+      for (; next < i && here_mm - candidate_mm (candidates, next) >= least_gap_mm (self); next++)
+        {
+          while (tail > head && before[queue[tail - 1]] > before[next])
+            tail--;
+          queue[tail++] = next;
+        }
+      while (head < tail && piece_mm (self, candidate_mm (candidates, queue[head]), here_mm) > self->room_mm)
+        head++;
+      costs[i] = head < tail ? before[queue[head]] : INFINITY;
+      from[i] = head < tail ? queue[head] : 0;
+    }
+}
+
+/* Chooses @line_count lines with the least sum of costs. */
 static gboolean
 choose_lines (const Direction *self,
               const GArray *candidates,
@@ -171,48 +209,40 @@ choose_lines (const Direction *self,
   const guint n = candidates->len;
   g_autofree double *costs = g_new (double, (gsize) line_count * MAX (n, 1));
   g_autofree guint *from = g_new0 (guint, (gsize) line_count * MAX (n, 1));
+  const double *last = costs + (gsize) (line_count - 1) * n;
   double best = INFINITY;
   guint best_index = 0;
 
   for (guint k = 0; k < line_count; k++)
     {
       const double even_mm = self->low_mm + (self->high_mm - self->low_mm) * (k + 1) / (line_count + 1);
+      double *row = costs + (gsize) k * n;
 
+      if (k > 0)
+        extend_lines (self, candidates, row - n, row, from + (gsize) k * n);
       for (guint i = 0; i < n; i++)
         {
           const Candidate *here = &g_array_index (candidates, Candidate, i);
           const double off_ratio = (here->at_mm - even_mm) / self->room_mm;
-          double before = INFINITY;
 
           if (k == 0)
-            before = piece_mm (self, self->low_mm, here->at_mm) <= self->room_mm ? 0.0 : INFINITY;
-          for (guint j = i; k > 0 && j-- > 0;)
-            {
-              const double other_mm = g_array_index (candidates, Candidate, j).at_mm;
-
-              if (piece_mm (self, other_mm, here->at_mm) > self->room_mm)
-                break;
-              if (here->at_mm - other_mm >= least_gap_mm (self) && costs[(k - 1) * n + j] < before)
-                {
-                  before = costs[(k - 1) * n + j];
-                  from[k * n + i] = j;
-                }
-            }
-          costs[k * n + i] = before + here->cost + HUT_COST_UNEVEN * off_ratio * off_ratio;
-          if (k + 1 == line_count && piece_mm (self, here->at_mm, self->high_mm) <= self->room_mm && costs[k * n + i] < best)
-            {
-              best = costs[k * n + i];
-              best_index = i;
-            }
+            row[i] = piece_mm (self, self->low_mm, here->at_mm) <= self->room_mm ? 0.0 : INFINITY;
+          row[i] += here->cost + HUT_COST_UNEVEN * off_ratio * off_ratio;
         }
     }
+  for (guint i = 0; i < n; i++)
+    if (last[i] < best && piece_mm (self, candidate_mm (candidates, i), self->high_mm) <= self->room_mm)
+      {
+        best = last[i];
+        best_index = i;
+      }
   if (!isfinite (best))
     return FALSE;
   g_array_set_size (lines, line_count);
   for (guint k = line_count; k > 0; k--)
     {
-      g_array_index (lines, double, k - 1) = g_array_index (candidates, Candidate, best_index).at_mm;
-      best_index = from[(k - 1) * n + best_index];
+      g_array_index (lines, double, k - 1) = candidate_mm (candidates, best_index);
+      best_index = from[(gsize) (k - 1) * n + best_index];
     }
   return TRUE;
 }

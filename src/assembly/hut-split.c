@@ -317,7 +317,7 @@ hut_split_panel (const HutAssembly *assembly,
   job = job_new (assembly, plate->region, plate->stock, plate->thickness_mm);
   job.rect = (HutRect) { 0, 0, plate->width_mm, plate->height_mm };
   if (assembly->design->joints.straps)
-    job.strap_half_mm = hut_strap_width_mm (&assembly->design->joints, plate->thickness_mm) / 2.0;
+    job.strap_half_mm = hut_strap_width_mm (assembly->design, plate) / 2.0;
   for (int edge = 0; edge < HUT_EDGE_COUNT; edge++)
     {
       job.depth_mm[edge] = plate->edges[edge].depth_mm;

@@ -7,11 +7,16 @@
 #include <math.h>
 
 double
-hut_strap_width_mm (const HutJoints *joints,
-                    double thickness_mm)
+hut_strap_width_mm (const HutDesign *design,
+                    const HutPanel *panel)
 {
-  return hut_snap_mm (thickness_mm
-                      * MAX (joints->strap_ratio, joints->splice_length_ratio + 2.0 * HUT_STRAP_SIDE_RATIO));
+  const HutJoints *joints = &design->joints;
+  const double ratio = MAX (joints->strap_ratio, joints->splice_length_ratio + 2.0 * HUT_STRAP_SIDE_RATIO);
+  double room_width_mm, room_depth_mm;
+
+  hut_cutter_room (&design->cutter, panel->stock, &room_width_mm, &room_depth_mm);
+  /* Both edges are snapped, so a width that the bed limits keeps two grid steps from it. */
+  return 2.0 * hut_snap_mm (CLAMP (MIN (room_width_mm, room_depth_mm) - 2.0 * HUT_GRID_MM, 0.0, panel->thickness_mm * ratio) / 2.0);
 }
 
 /* ---- free stretches along a splice ------------------------------------------------------------- */
@@ -166,7 +171,9 @@ hut_strap_add (const HutAssembly *assembly,
                HutPartSet *set)
 {
   const HutPanel *plate = g_ptr_array_index (assembly->panels, panel);
-  const double half_mm = hut_strap_width_mm (&assembly->design->joints, plate->thickness_mm) / 2.0;
+  const double half_mm = hut_strap_width_mm (assembly->design, plate) / 2.0;
+  /* A strap that does not reach over the fingers and a thickness beside them holds nothing. */
+  const double reach_mm = plate->thickness_mm * (assembly->design->joints.splice_length_ratio / 2.0 + 1.0);
   guint number = 0;
 
   for (guint i = 0; i < set->splices->len; i++)
@@ -182,7 +189,7 @@ hut_strap_add (const HutAssembly *assembly,
         {
           const Stretch *stretch = &g_array_index (stretches, Stretch, s);
 
-          if (stretch->to_mm - stretch->from_mm >= HUT_STRAP_LEAST_RATIO * plate->thickness_mm)
+          if (half_mm > reach_mm && stretch->to_mm - stretch->from_mm >= HUT_STRAP_LEAST_RATIO * plate->thickness_mm)
             add_stretch (assembly, set, splice, stretch, half_mm, &number);
         }
       if (number == before)

@@ -13,8 +13,8 @@
 /* A strap shorter than this many thicknesses holds nothing; own choice. */
 #define HUT_STRAP_LEAST_RATIO 3.0
 
-/* Width of straps for a panel, mm. */
-double hut_strap_width_mm (const HutJoints *joints, double thickness_mm);
+/* Width of a panel's straps, mm: as wanted, or what the bed takes of it. */
+double hut_strap_width_mm (const HutDesign *design, const HutPanel *panel);
 
 /* Appends straps behind the splices of one panel to the set's parts and solids: where plates, openings or
  * straps across are in the way they stop short; what is longer than the bed is divided evenly. */

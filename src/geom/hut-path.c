@@ -186,6 +186,17 @@ hut_path_reverse (HutPath *self)
   self->vertices = g_steal_pointer (&turned);
 }
 
+void
+hut_path_snap (HutPath *self)
+{
+  for (guint i = 0; i < self->vertices->len; i++)
+    {
+      HutPoint *p = &g_array_index (self->vertices, HutVertex, i).p;
+
+      *p = (HutPoint) { hut_snap_mm (p->u), hut_snap_mm (p->v) };
+    }
+}
+
 double
 hut_path_area_mm2 (const HutPath *self)
 {

@@ -61,6 +61,9 @@ gboolean hut_path_is_finite (const HutPath *self);
 /* Drops points that lie on a line between their neighbours of the same kind, and doubled points. */
 void hut_path_simplify (HutPath *self);
 
+/* Moves every corner to the nearest point of the grid; bulges stay, so arcs keep their angle. */
+void hut_path_snap (HutPath *self);
+
 /* A placement in the plane: optional mirror (u -> -u), then turn, then shift. */
 typedef struct
 {
