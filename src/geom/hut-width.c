@@ -30,7 +30,7 @@
  * foot this far beyond an edge is on its end: at a smooth join, rounding must not lose it to both
  * edges. */
 #define END_MM 1e-6
-/* A join turns if it turns by more than this (sine): rounding of doubles. */
+/* Less than this (sine) is no turn: rounding of doubles. */
 #define TURN_DUST 1e-9
 
 /* A segment and the corner it starts from. */
@@ -170,8 +170,8 @@ crosses (const Edge *edge,
       const HutPoint from = hut_point_minus (edge->segment.start, a);
       const double turn = hut_point_cross (d, edge->direction);
 
-      if (turn == 0)
-        return FALSE; /* runs along: the edges at its ends meet the chord */
+      if (fabs (turn) < TURN_DUST)
+        return FALSE; /* in line with the chord: if it meets it, so do the edges at its ends */
 
       const double at_mm = hut_point_cross (from, edge->direction) / turn;
       const double on_edge_mm = hut_point_cross (from, d) / turn;
