@@ -64,7 +64,7 @@ check_splices (HutChecking *self,
   const double web_mm = hole->panel->stock->smallest_web_mm;
   const double strap_mm
       = joints->straps
-            ? hut_strap_width_mm (joints, hole->panel->thickness_mm) / 2.0 + STRAP_ROOM_MM
+            ? hut_strap_width_mm (self->assembly->design, hole->panel) / 2.0 + STRAP_ROOM_MM
             : 0.0;
   const HutSplice *nearest = NULL;
   HutFinding *finding;
