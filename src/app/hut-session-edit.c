@@ -5,7 +5,8 @@
 #include "app/hut-session.h"
 #include <glib/gi18n.h>
 
-/* Where a duplicate lies from its original: right and down. Own choice: it shows that there are two. */
+/* Where a duplicate lies from its original: right and down. Own choice: it shows that there are
+ * two. */
 #define DUPLICATE_SHIFT_MM 10.0
 
 static HutPosition *
@@ -26,8 +27,10 @@ shift_position (HutPosition *at,
                 double du_mm,
                 double dv_mm)
 {
-  at->u_offset_mm = hut_snap_mm (at->u_offset_mm + (at->u_anchor == HUT_ANCHOR_END ? -du_mm : du_mm));
-  at->v_offset_mm = hut_snap_mm (at->v_offset_mm + (at->v_anchor == HUT_ANCHOR_END ? -dv_mm : dv_mm));
+  at->u_offset_mm
+      = hut_snap_mm (at->u_offset_mm + (at->u_anchor == HUT_ANCHOR_END ? -du_mm : du_mm));
+  at->v_offset_mm
+      = hut_snap_mm (at->v_offset_mm + (at->v_anchor == HUT_ANCHOR_END ? -dv_mm : dv_mm));
 }
 
 static gboolean

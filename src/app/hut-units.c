@@ -34,8 +34,8 @@ G_DEFINE_ENUM_TYPE (HutQuantity,
 
 G_DEFINE_QUARK (hut-units-error-quark, hut_units_error)
 
-/* How each quantity is shown: unit, decimals (mm and inch), and the step of an arrow key. Decimals are
- * own choice: a caliper reads 0.01 mm, the grid is 0.001 mm, 0.0001 in is finer than both. */
+/* How each quantity is shown: unit, decimals (mm and inch), and the step of an arrow key. Decimals
+ * are own choice: a caliper reads 0.01 mm, the grid is 0.001 mm, 0.0001 in is finer than both. */
 static const struct
 {
   const char *unit, *inch_unit;

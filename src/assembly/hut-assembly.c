@@ -8,8 +8,8 @@
 #include "assembly/hut-shell-layout.h"
 #include <math.h>
 
-/* Least height of wall that base and lid must have beside floor or top, in thicknesses. Own choice: a
- * lower wall has no room for a hinge screw or a joint. */
+/* Least height of wall that base and lid must have beside floor or top, in thicknesses. Own choice:
+ * a lower wall has no room for a hinge screw or a joint. */
 #define HUT_WALL_LEAST_RATIO 2.0
 
 static void
@@ -19,7 +19,7 @@ add_trouble (HutAssembly *self,
   g_array_append_val (self->troubles, trouble);
 }
 
-/* ---- can it be built at all ------------------------------------------------------------------- */
+/* ---- can it be built at all ------------------------------------------------------------------ */
 
 static void
 check_stocks (HutAssembly *self)
@@ -29,7 +29,8 @@ check_stocks (HutAssembly *self)
       {
         const HutPanelId id = { (HutShellId) shell, (HutSide) side };
 
-        if (hut_shell_has_panel (&self->design->shell, id) && hut_design_get_panel_stock (self->design, id) == NULL)
+        if (hut_shell_has_panel (&self->design->shell, id)
+            && hut_design_get_panel_stock (self->design, id) == NULL)
           add_trouble (self, (HutTrouble) { .kind = HUT_TROUBLE_STOCK_MISSING, .panel = id });
       }
 }
@@ -45,20 +46,25 @@ check_sizes (HutAssembly *self,
              const HutFit *fit)
 {
   const HutVec3 outer = fit->outer;
-  const double inside[3] = { fit->inside.max.x - fit->inside.min.x, fit->inside.max.y - fit->inside.min.y,
-                             fit->inside.max.z - fit->inside.min.z };
+  const double inside[3]
+      = { fit->inside.max.x - fit->inside.min.x, fit->inside.max.y - fit->inside.min.y,
+          fit->inside.max.z - fit->inside.min.z };
   const double largest_mm = MAX (outer.x, MAX (outer.y, outer.z));
   double walls_mm = 0.0;
 
   if (!is_sane (outer.x) || !is_sane (outer.y) || !is_sane (outer.z))
-    add_trouble (self, (HutTrouble) { .kind = HUT_TROUBLE_SIZE, .is_mm = largest_mm, .must_mm = HUT_SIZE_MAX_MM });
+    add_trouble (
+        self,
+        (HutTrouble) { .kind = HUT_TROUBLE_SIZE, .is_mm = largest_mm, .must_mm = HUT_SIZE_MAX_MM });
 
   for (int side = 0; side < HUT_SIDE_COUNT; side++)
     walls_mm = MAX (walls_mm, hut_fit_wall_mm (self->design, (HutSide) side));
   for (int axis = 0; axis < 3; axis++)
     if (!(inside[axis] > walls_mm))
       {
-        add_trouble (self, (HutTrouble) { .kind = HUT_TROUBLE_TOO_THIN_BOX, .is_mm = inside[axis], .must_mm = walls_mm });
+        add_trouble (self, (HutTrouble) { .kind = HUT_TROUBLE_TOO_THIN_BOX,
+                                         .is_mm = inside[axis],
+                                         .must_mm = walls_mm });
         break;
       }
 }
@@ -69,16 +75,21 @@ check_seam (HutAssembly *self,
 {
   const HutShell *shell = &self->design->shell;
   const double least_ratio = HUT_WALL_LEAST_RATIO;
-  const double low_mm = hut_fit_floor_mm (self->design) + least_ratio * hut_fit_wall_mm (self->design, HUT_SIDE_FRONT);
+  const double low_mm = hut_fit_floor_mm (self->design)
+                        + least_ratio * hut_fit_wall_mm (self->design, HUT_SIDE_FRONT);
   const double high_mm = fit->outer.z - shell->seam_gap_mm
                          - (1.0 + least_ratio) * hut_fit_wall_mm (self->design, HUT_SIDE_TOP);
 
   if (shell->lid != HUT_LID_HOOD && shell->lid != HUT_LID_LIFT_OFF)
     return;
   if (shell->seam_height_mm < low_mm)
-    add_trouble (self, (HutTrouble) { .kind = HUT_TROUBLE_SEAM, .is_mm = shell->seam_height_mm, .must_mm = low_mm });
+    add_trouble (self, (HutTrouble) { .kind = HUT_TROUBLE_SEAM,
+                                     .is_mm = shell->seam_height_mm,
+                                     .must_mm = low_mm });
   else if (shell->seam_height_mm > high_mm)
-    add_trouble (self, (HutTrouble) { .kind = HUT_TROUBLE_SEAM, .is_mm = shell->seam_height_mm, .must_mm = high_mm });
+    add_trouble (self, (HutTrouble) { .kind = HUT_TROUBLE_SEAM,
+                                     .is_mm = shell->seam_height_mm,
+                                     .must_mm = high_mm });
 }
 
 static gboolean
@@ -99,11 +110,12 @@ can_be_built (HutAssembly *self,
       can = FALSE;
     }
   if (shell->lid != HUT_LID_LIFT_OFF && !hut_lid_allows_hinge (shell->lid, shell->hinge))
-    add_trouble (self, (HutTrouble) { .kind = HUT_TROUBLE_HINGE, .panel = { HUT_SHELL_LID, HUT_SIDE_TOP } });
+    add_trouble (
+        self, (HutTrouble) { .kind = HUT_TROUBLE_HINGE, .panel = { HUT_SHELL_LID, HUT_SIDE_TOP } });
   return can;
 }
 
-/* ---- hinge and solids ------------------------------------------------------------------------- */
+/* ---- hinge and solids ------------------------------------------------------------------------ */
 
 static void
 set_hinge (HutAssembly *self)
@@ -119,7 +131,8 @@ set_hinge (HutAssembly *self)
     {
       const double y_mm = hut_fit_wall_mm (self->design, HUT_SIDE_FRONT) + shell->seam_gap_mm / 2.0;
 
-      self->hinge_point = (HutVec3) { shell->hinge == HUT_HINGE_RIGHT ? outer.x + out_mm : -out_mm, y_mm, 0.0 };
+      self->hinge_point
+          = (HutVec3) { shell->hinge == HUT_HINGE_RIGHT ? outer.x + out_mm : -out_mm, y_mm, 0.0 };
       self->hinge_axis = (HutVec3) { 0, 0, shell->hinge == HUT_HINGE_RIGHT ? 1 : -1 };
       if (shell->hinge == HUT_HINGE_TOP)
         {
@@ -164,7 +177,8 @@ add_solids (HutAssembly *self)
         .shell = panel->id.shell,
         .panel = plate->panel,
         .item = plate->window->id,
-        .box = hut_frame3_box (&panel->frame, hut_region_bounds (plate->region), -plate->depth1_mm, -plate->depth0_mm),
+        .box = hut_frame3_box (&panel->frame, hut_region_bounds (plate->region), -plate->depth1_mm,
+                               -plate->depth0_mm),
       };
 
       g_array_append_val (self->solids, solid);
@@ -176,7 +190,8 @@ static void
 add_ledges (HutAssembly *self)
 {
   static const HutSide walls[] = { HUT_SIDE_FRONT, HUT_SIDE_BACK, HUT_SIDE_LEFT, HUT_SIDE_RIGHT };
-  const HutPanel *bottom = hut_assembly_get_panel (self, (HutPanelId) { HUT_SHELL_BASE, HUT_SIDE_BOTTOM });
+  const HutPanel *bottom
+      = hut_assembly_get_panel (self, (HutPanelId) { HUT_SHELL_BASE, HUT_SIDE_BOTTOM });
   const double ledge_mm = self->design->shell.ledge_mm;
 
   if (self->design->shell.bottom != HUT_BOTTOM_INSET || bottom == NULL || ledge_mm <= 0.0)
@@ -189,7 +204,8 @@ add_ledges (HutAssembly *self)
       if (index < 0)
         continue;
       solid.panel = (guint) index;
-      solid.box = hut_frame3_box (&bottom->frame, (HutRect) { 0, 0, bottom->width_mm, bottom->height_mm }, 0.0, ledge_mm);
+      solid.box = hut_frame3_box (
+          &bottom->frame, (HutRect) { 0, 0, bottom->width_mm, bottom->height_mm }, 0.0, ledge_mm);
       if (walls[i] == HUT_SIDE_FRONT)
         solid.box.max.y = MIN (solid.box.max.y, solid.box.min.y + ledge_mm);
       else if (walls[i] == HUT_SIDE_BACK)
@@ -202,7 +218,7 @@ add_ledges (HutAssembly *self)
     }
 }
 
-/* ---- public ----------------------------------------------------------------------------------- */
+/* ---- public ---------------------------------------------------------------------------------- */
 
 HutAssembly *
 hut_assembly_new (const HutDesign *design)

@@ -5,8 +5,8 @@
 #include "assembly/hut-part.h"
 #include <math.h>
 
-/* Angles that are tried between 0 and 90 degrees. Own choice: 0.05 degree steps lose less than 0.01 % of
- * the room that a turned strip could use. */
+/* Angles that are tried between 0 and 90 degrees. Own choice: 0.05 degree steps lose less than 0.01
+ * % of the room that a turned strip could use. */
 #define TURN_STEPS 1800
 
 double
@@ -31,9 +31,11 @@ hut_rect_fits_turned (double width_mm,
   for (int step = 0; step <= TURN_STEPS; step++)
     {
       const double turn_rad = G_PI / 2.0 * step / TURN_STEPS;
-      const double c = step == TURN_STEPS ? 0.0 : cos (turn_rad), s = step == 0 ? 0.0 : sin (turn_rad);
+      const double c = step == TURN_STEPS ? 0.0 : cos (turn_rad),
+                   s = step == 0 ? 0.0 : sin (turn_rad);
 
-      if (width_mm * c + height_mm * s <= room_width_mm && width_mm * s + height_mm * c <= room_height_mm)
+      if (width_mm * c + height_mm * s <= room_width_mm
+          && width_mm * s + height_mm * c <= room_height_mm)
         {
           if (angle_rad != NULL)
             *angle_rad = turn_rad;
@@ -50,9 +52,11 @@ takes (double width_mm,
        double room_depth_mm,
        gboolean any_angle)
 {
-  if ((width_mm <= room_width_mm && height_mm <= room_depth_mm) || (height_mm <= room_width_mm && width_mm <= room_depth_mm))
+  if ((width_mm <= room_width_mm && height_mm <= room_depth_mm)
+      || (height_mm <= room_width_mm && width_mm <= room_depth_mm))
     return TRUE;
-  return any_angle && hut_rect_fits_turned (width_mm, height_mm, room_width_mm, room_depth_mm, NULL);
+  return any_angle
+         && hut_rect_fits_turned (width_mm, height_mm, room_width_mm, room_depth_mm, NULL);
 }
 
 gboolean
@@ -60,7 +64,8 @@ hut_cutter_takes (const HutCutter *self,
                   double width_mm,
                   double height_mm)
 {
-  return takes (width_mm, height_mm, hut_cutter_usable_width_mm (self), hut_cutter_usable_depth_mm (self), self->any_angle);
+  return takes (width_mm, height_mm, hut_cutter_usable_width_mm (self),
+                hut_cutter_usable_depth_mm (self), self->any_angle);
 }
 
 void

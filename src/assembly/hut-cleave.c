@@ -28,7 +28,7 @@ point_at (gboolean vertical,
   return vertical ? (HutPoint) { across_mm, along_mm } : (HutPoint) { along_mm, across_mm };
 }
 
-/* ---- crossings -------------------------------------------------------------------------------- */
+/* ---- crossings ------------------------------------------------------------------------------- */
 
 /* A corner of a loop; crossing is 0, or the number of the crossing that it stands for. */
 typedef struct
@@ -64,7 +64,8 @@ arc_is_near (const HutSegment *segment,
   hut_path_append (closed, segment->start, segment->bulge, segment->kind);
   hut_path_append (closed, segment->end, 0.0, segment->kind);
   bounds = hut_path_bounds (closed);
-  return vertical ? at_mm >= bounds.u0 && at_mm <= bounds.u1 : at_mm >= bounds.v0 && at_mm <= bounds.v1;
+  return vertical ? at_mm >= bounds.u0 && at_mm <= bounds.u1
+                  : at_mm >= bounds.v0 && at_mm <= bounds.v1;
 }
 
 /* TRUE when a segment passes over the line; FALSE without error when it stays on one side. */
@@ -74,7 +75,8 @@ segment_crosses (const HutSegment *segment,
                  double at_mm,
                  GError **error)
 {
-  const double a_mm = across (vertical, segment->start) - at_mm, b_mm = across (vertical, segment->end) - at_mm;
+  const double a_mm = across (vertical, segment->start) - at_mm,
+               b_mm = across (vertical, segment->end) - at_mm;
 
   if (segment->bulge != 0.0)
     {
@@ -84,14 +86,16 @@ segment_crosses (const HutSegment *segment,
     }
   if (a_mm == 0.0 || b_mm == 0.0)
     {
-      g_set_error (error, HUT_GEOM_ERROR, HUT_GEOM_ERROR_INVALID, "a seam cannot meet a corner of the outline");
+      g_set_error (error, HUT_GEOM_ERROR, HUT_GEOM_ERROR_INVALID,
+                   "a seam cannot meet a corner of the outline");
       return FALSE;
     }
   if (a_mm * b_mm > 0.0)
     return FALSE;
   if (along (vertical, segment->start) != along (vertical, segment->end))
     {
-      g_set_error (error, HUT_GEOM_ERROR, HUT_GEOM_ERROR_INVALID, "a seam cannot cross a slanted edge");
+      g_set_error (error, HUT_GEOM_ERROR, HUT_GEOM_ERROR_INVALID,
+                   "a seam cannot cross a slanted edge");
       return FALSE;
     }
   return TRUE;
@@ -146,7 +150,8 @@ trace (const HutRegion *region,
   if (!append_loop (loops, crossings, region->outer, vertical, at_mm, error))
     return FALSE;
   for (guint i = 0; i < region->holes->len; i++)
-    if (!append_loop (loops, crossings, g_ptr_array_index (region->holes, i), vertical, at_mm, error))
+    if (!append_loop (loops, crossings, g_ptr_array_index (region->holes, i), vertical, at_mm,
+                      error))
       return FALSE;
   g_array_sort (crossings, compare_crossings);
   return TRUE;
@@ -181,7 +186,7 @@ hut_cleave_intervals (const HutRegion *region,
   return intervals;
 }
 
-/* ---- chords ----------------------------------------------------------------------------------- */
+/* ---- chords ---------------------------------------------------------------------------------- */
 
 /* Inner corners of the chord over one solid interval, ascending. */
 static GArray *
@@ -200,12 +205,17 @@ chord_corners (const HutSeam *seam,
         continue;
       for (guint i = 0; i <= zone->count; i++)
         {
-          const double at_mm = hut_snap_mm (zone->from_mm + (zone->to_mm - zone->from_mm) * i / zone->count);
-          const double next_mm = i == zone->count ? seam->at_mm
-                                                  : hut_snap_mm (seam->at_mm + (i % 2 == 0 ? 1.0 : -1.0) * seam->reach_mm);
+          const double at_mm
+              = hut_snap_mm (zone->from_mm + (zone->to_mm - zone->from_mm) * i / zone->count);
+          const double next_mm
+              = i == zone->count
+                    ? seam->at_mm
+                    : hut_snap_mm (seam->at_mm + (i % 2 == 0 ? 1.0 : -1.0) * seam->reach_mm);
           const Corner pair[2] = {
-            { .vertex = { .p = point_at (seam->vertical, at_mm, last_mm), .kind = HUT_EDGE_MATING } },
-            { .vertex = { .p = point_at (seam->vertical, at_mm, next_mm), .kind = HUT_EDGE_MATING } },
+            { .vertex
+              = { .p = point_at (seam->vertical, at_mm, last_mm), .kind = HUT_EDGE_MATING } },
+            { .vertex
+              = { .p = point_at (seam->vertical, at_mm, next_mm), .kind = HUT_EDGE_MATING } },
           };
 
           g_array_append_vals (corners, pair, 2);
@@ -278,7 +288,8 @@ part_loop (GPtrArray *loops,
 {
   g_autoptr(GArray) loop = g_array_ref (g_ptr_array_index (loops, index));
   const guint to_q = (q + loop->len - p) % loop->len;
-  GArray *first = g_array_new (FALSE, TRUE, sizeof (Corner)), *second = g_array_new (FALSE, TRUE, sizeof (Corner));
+  GArray *first = g_array_new (FALSE, TRUE, sizeof (Corner)),
+         *second = g_array_new (FALSE, TRUE, sizeof (Corner));
 
   append_round (first, loop, p, to_q);
   append_onto_chord (first, loop, q);
@@ -314,7 +325,7 @@ join_loops (GPtrArray *loops,
   g_ptr_array_add (loops, joined);
 }
 
-/* ---- pieces ----------------------------------------------------------------------------------- */
+/* ---- pieces ---------------------------------------------------------------------------------- */
 
 static HutPath *
 loop_to_path (const GArray *loop)
@@ -362,7 +373,8 @@ collect_pieces (const GPtrArray *loops,
 
       if (hut_path_area_mm2 (path) > 0.0)
         {
-          const Piece piece = { hut_region_new (path), vertical ? bounds.u0 : bounds.v0, vertical ? bounds.v0 : bounds.u0 };
+          const Piece piece = { hut_region_new (path), vertical ? bounds.u0 : bounds.v0,
+                                vertical ? bounds.v0 : bounds.u0 };
 
           g_array_append_val (pieces, piece);
         }
@@ -378,7 +390,8 @@ collect_pieces (const GPtrArray *loops,
       const HutPoint probe = hut_path_get (hole, 0)->p;
       guint i = 0;
 
-      while (i + 1 < regions->len && !hut_path_contains (((HutRegion *) g_ptr_array_index (regions, i))->outer, probe))
+      while (i + 1 < regions->len
+             && !hut_path_contains (((HutRegion *)g_ptr_array_index (regions, i))->outer, probe))
         i++;
       hut_region_take_hole (g_ptr_array_index (regions, i), hole);
     }
@@ -399,11 +412,13 @@ hut_region_cleave (const HutRegion *region,
     return NULL;
   for (guint i = 0; i + 1 < crossings->len; i += 2)
     {
-      const Crossing *from = &g_array_index (crossings, Crossing, i), *to = &g_array_index (crossings, Crossing, i + 1);
+      const Crossing *from = &g_array_index (crossings, Crossing, i),
+                     *to = &g_array_index (crossings, Crossing, i + 1);
       g_autoptr(GArray) chord = chord_corners (seam, from->along_mm, to->along_mm);
       guint p_loop, p, q_loop, q;
 
-      if (!find_crossing (loops, from->number, &p_loop, &p) || !find_crossing (loops, to->number, &q_loop, &q))
+      if (!find_crossing (loops, from->number, &p_loop, &p)
+          || !find_crossing (loops, to->number, &q_loop, &q))
         g_assert_not_reached ();
       if (p_loop == q_loop)
         part_loop (loops, p_loop, p, q, chord);

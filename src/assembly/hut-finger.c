@@ -103,13 +103,19 @@ hut_finger_outline (double width_mm,
       const double there_mm = run_line_mm (next, width_mm, height_mm);
 
       if (run->edge != next->edge)
-        hut_path_append (path, level ? (HutPoint) { there_mm, here_mm } : (HutPoint) { here_mm, there_mm }, 0.0,
-                         HUT_EDGE_PLAIN);
+        hut_path_append (path,
+                         level ? (HutPoint) { there_mm, here_mm }
+                               : (HutPoint) { here_mm, there_mm },
+                         0.0, HUT_EDGE_PLAIN);
       else
         {
-          hut_path_append (path, level ? (HutPoint) { run->until_mm, here_mm } : (HutPoint) { here_mm, run->until_mm },
+          hut_path_append (path,
+                           level ? (HutPoint) { run->until_mm, here_mm }
+                                 : (HutPoint) { here_mm, run->until_mm },
                            0.0, HUT_EDGE_MATING);
-          hut_path_append (path, level ? (HutPoint) { run->until_mm, there_mm } : (HutPoint) { there_mm, run->until_mm },
+          hut_path_append (path,
+                           level ? (HutPoint) { run->until_mm, there_mm }
+                                 : (HutPoint) { there_mm, run->until_mm },
                            0.0, HUT_EDGE_PLAIN);
         }
     }

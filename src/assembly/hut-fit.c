@@ -36,7 +36,8 @@ hut_fit_floor_mm (const HutDesign *design)
 {
   const double bottom_mm = hut_fit_wall_mm (design, HUT_SIDE_BOTTOM);
 
-  return design->shell.bottom == HUT_BOTTOM_INSET ? hut_snap_mm (bottom_mm + design->shell.ledge_mm) : bottom_mm;
+  return design->shell.bottom == HUT_BOTTOM_INSET ? hut_snap_mm (bottom_mm + design->shell.ledge_mm)
+                                                  : bottom_mm;
 }
 
 /* Glazing and frame of the thickest window of a side. */
@@ -69,9 +70,12 @@ hut_fit_find (const HutDesign *design,
   const gboolean has_machine = !hut_box3_is_empty (&swept);
   const HutClearance *clear = &design->machine.clearance_mm;
   const double *in = intrusion->side;
-  const double left_mm = clear->left + in[HUT_SIDE_LEFT], right_mm = clear->right + in[HUT_SIDE_RIGHT];
-  const double front_mm = clear->front + in[HUT_SIDE_FRONT], back_mm = clear->back + in[HUT_SIDE_BACK];
-  HutVec3 need = { left_mm + right_mm, front_mm + back_mm, in[HUT_SIDE_BOTTOM] + clear->top + in[HUT_SIDE_TOP] };
+  const double left_mm = clear->left + in[HUT_SIDE_LEFT],
+               right_mm = clear->right + in[HUT_SIDE_RIGHT];
+  const double front_mm = clear->front + in[HUT_SIDE_FRONT],
+               back_mm = clear->back + in[HUT_SIDE_BACK];
+  HutVec3 need = { left_mm + right_mm, front_mm + back_mm,
+                   in[HUT_SIDE_BOTTOM] + clear->top + in[HUT_SIDE_TOP] };
   HutVec3 size, first;
   HutFit fit;
 
@@ -84,8 +88,8 @@ hut_fit_find (const HutDesign *design,
   size = design->shell.fitted ? need : design->shell.inside_mm;
   size = (HutVec3) { hut_snap_mm (size.x), hut_snap_mm (size.y), hut_snap_mm (size.z) };
 
-  first = (HutVec3) { hut_fit_wall_mm (design, HUT_SIDE_LEFT), hut_fit_wall_mm (design, HUT_SIDE_FRONT),
-                      hut_fit_floor_mm (design) };
+  first = (HutVec3) { hut_fit_wall_mm (design, HUT_SIDE_LEFT),
+                     hut_fit_wall_mm (design, HUT_SIDE_FRONT), hut_fit_floor_mm (design) };
   fit.inside.min = first;
   fit.inside.max = (HutVec3) { hut_snap_mm (first.x + size.x), hut_snap_mm (first.y + size.y),
                                hut_snap_mm (first.z + size.z) };
@@ -127,7 +131,8 @@ side_is_oversize (const HutDesign *design,
                         : outer->z - design->shell.seam_height_mm - design->shell.seam_gap_mm;
       if (stock != NULL
           && !hut_cutter_takes_stock (&design->cutter, stock,
-                                      side == HUT_SIDE_LEFT || side == HUT_SIDE_RIGHT ? outer->y : outer->x,
+                                      side == HUT_SIDE_LEFT || side == HUT_SIDE_RIGHT ? outer->y
+                                                                                      : outer->x,
                                       flat ? outer->y : height_mm))
         return TRUE;
     }
@@ -153,7 +158,8 @@ hut_fit_intrusion (const HutDesign *design)
         if (!strapped[side] && side_is_oversize (design, &fit, (HutSide) side))
           {
             strapped[side] = grew = TRUE;
-            intrusion.side[side] = MAX (intrusion.side[side], hut_fit_wall_mm (design, (HutSide) side));
+            intrusion.side[side]
+                = MAX (intrusion.side[side], hut_fit_wall_mm (design, (HutSide)side));
           }
     }
   return intrusion;

@@ -12,17 +12,19 @@ centred_rect (double width_mm,
               double height_mm,
               double radius_mm)
 {
-  const double half_width_mm = hut_snap_mm (width_mm / 2.0), half_height_mm = hut_snap_mm (height_mm / 2.0);
+  const double half_width_mm = hut_snap_mm (width_mm / 2.0),
+               half_height_mm = hut_snap_mm (height_mm / 2.0);
 
-  return hut_path_new_rect ((HutRect) { -half_width_mm, -half_height_mm, half_width_mm, half_height_mm }, radius_mm);
+  return hut_path_new_rect (
+      (HutRect) { -half_width_mm, -half_height_mm, half_width_mm, half_height_mm }, radius_mm);
 }
 
 /**
  * hut_opening_dup_paths:
  * @self: an opening
  *
- * Returns: (transfer full) (element-type HutPath): its holes about (0, 0), counter-clockwise, turned by
- *   its own turn; empty for a pattern without holes
+ * Returns: (transfer full) (element-type HutPath): its holes about (0, 0), counter-clockwise,
+ * turned by   its own turn; empty for a pattern without holes
  */
 GPtrArray *
 hut_opening_dup_paths (const HutOpening *self)
@@ -38,8 +40,9 @@ hut_opening_dup_paths (const HutOpening *self)
     case HUT_SHAPE_RECTANGLE:
     case HUT_SHAPE_SLOT:
       {
-        const double radius_mm = self->shape == HUT_SHAPE_SLOT ? MIN (self->width_mm, self->height_mm) / 2.0
-                                                               : self->radius_mm;
+        const double radius_mm = self->shape == HUT_SHAPE_SLOT
+                                     ? MIN (self->width_mm, self->height_mm) / 2.0
+                                     : self->radius_mm;
         g_autoptr(HutPath) straight = centred_rect (self->width_mm, self->height_mm, radius_mm);
 
         g_ptr_array_add (paths, hut_path_dup_placed (straight, &turn));
@@ -47,8 +50,10 @@ hut_opening_dup_paths (const HutOpening *self)
       }
     case HUT_SHAPE_PATTERN:
       for (guint i = 0; self->holes != NULL && i < self->holes->len; i++)
-        g_ptr_array_add (paths, hut_path_new_circle (hut_placement_apply (&turn, g_array_index (self->holes, HutPoint, i)),
-                                                     self->diameter_mm / 2.0));
+        g_ptr_array_add (paths,
+                         hut_path_new_circle (
+                             hut_placement_apply (&turn, g_array_index (self->holes, HutPoint, i)),
+                             self->diameter_mm / 2.0));
       break;
     }
   return paths;

@@ -47,7 +47,8 @@ find_anchors (const HutAssembly *self,
     return FALSE;
   if (position->u_anchor == HUT_ANCHOR_BODY || position->v_anchor == HUT_ANCHOR_BODY)
     {
-      const HutBody *body = position->body != NULL ? hut_design_get_body (self->design, position->body) : NULL;
+      const HutBody *body
+          = position->body != NULL ? hut_design_get_body (self->design, position->body) : NULL;
       HutBox3 box;
       HutRect shadow;
 
@@ -113,8 +114,8 @@ paths_bounds (const GPtrArray *paths)
       const HutRect one = hut_path_bounds (g_ptr_array_index (paths, i));
 
       bounds = i == 0 ? one
-                      : (HutRect) { MIN (bounds.u0, one.u0), MIN (bounds.v0, one.v0), MAX (bounds.u1, one.u1),
-                                    MAX (bounds.v1, one.v1) };
+                      : (HutRect) { MIN (bounds.u0, one.u0), MIN (bounds.v0, one.v0),
+                                   MAX (bounds.u1, one.u1), MAX (bounds.v1, one.v1) };
     }
   return bounds;
 }
@@ -135,8 +136,8 @@ guarded (const HutPath *hole)
   return hut_region_dup_offset (plain, &(HutOffset) { HUT_HOLE_GUARD_MM, HUT_HOLE_GUARD_MM }, NULL);
 }
 
-/* Whether the hole, guard and all, lies in the panel's outline and meets none of its holes. The error of
- * a GEOS call counts as "no": then the hole is not cut and a finding says so. */
+/* Whether the hole, guard and all, lies in the panel's outline and meets none of its holes. The
+ * error of a GEOS call counts as "no": then the hole is not cut and a finding says so. */
 static gboolean
 hole_is_free (const HutPanel *panel,
               HutRect clear_inside,
@@ -178,7 +179,8 @@ clear_inside (const HutPanel *panel)
   const HutEdgeJoint *edges = panel->edges;
 
   return (HutRect) { edges[HUT_EDGE_LEFT].depth_mm, edges[HUT_EDGE_BOTTOM].depth_mm,
-                     panel->width_mm - edges[HUT_EDGE_RIGHT].depth_mm, panel->height_mm - edges[HUT_EDGE_TOP].depth_mm };
+                    panel->width_mm - edges[HUT_EDGE_RIGHT].depth_mm,
+                    panel->height_mm - edges[HUT_EDGE_TOP].depth_mm };
 }
 
 /* Cuts all paths of a hole or none of them. */
@@ -244,8 +246,9 @@ place (HutAssembly *self,
   hole->paths = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_path_free);
   for (guint i = 0; i < own->len; i++)
     g_ptr_array_add (hole->paths, dup_placed_on_grid (g_ptr_array_index (own, i), shift.shift));
-  hole->bounds = own->len > 0 ? paths_bounds (hole->paths)
-                              : (HutRect) { shift.shift.u, shift.shift.v, shift.shift.u, shift.shift.v };
+  hole->bounds = own->len > 0
+                     ? paths_bounds (hole->paths)
+                     : (HutRect) { shift.shift.u, shift.shift.v, shift.shift.u, shift.shift.v };
   hole->cut = cut_hole (g_ptr_array_index (self->panels, hole->panel), hole->paths);
   g_ptr_array_add (self->holes, hole);
   if (!hole->cut)
@@ -262,8 +265,9 @@ window_rect (const HutWindow *window,
 {
   const double half_width_mm = hut_snap_mm (window->width_mm / 2.0 + grow_mm);
   const double half_height_mm = hut_snap_mm (window->height_mm / 2.0 + grow_mm);
-  g_autoptr(HutPath) path = hut_path_new_rect (
-      (HutRect) { -half_width_mm, -half_height_mm, half_width_mm, half_height_mm }, window->radius_mm);
+  g_autoptr (HutPath) path = hut_path_new_rect (
+      (HutRect) { -half_width_mm, -half_height_mm, half_width_mm, half_height_mm },
+      window->radius_mm);
 
   return dup_placed_on_grid (path, middle);
 }
@@ -276,7 +280,8 @@ add_plate (HutAssembly *self,
            double depth_mm)
 {
   const gboolean glazing = kind == HUT_SOLID_GLAZING;
-  const HutStock *stock = hut_design_get_stock (self->design, glazing ? window->glazing_stock : window->frame_stock);
+  const HutStock *stock
+      = hut_design_get_stock (self->design, glazing ? window->glazing_stock : window->frame_stock);
   HutPlate *plate;
 
   if (stock == NULL)
@@ -313,8 +318,9 @@ place_window (HutAssembly *self,
     return;
   panel = g_ptr_array_index (self->panels, hole->panel);
   add_plate (self, hole, window, HUT_SOLID_GLAZING, panel->thickness_mm);
-  add_plate (self, hole, window, HUT_SOLID_FRAME,
-             hut_snap_mm (panel->thickness_mm + (glazing != NULL ? hut_stock_mean_mm (glazing) : 0.0)));
+  add_plate (
+      self, hole, window, HUT_SOLID_FRAME,
+      hut_snap_mm (panel->thickness_mm + (glazing != NULL ? hut_stock_mean_mm (glazing) : 0.0)));
 }
 
 void
@@ -328,7 +334,8 @@ hut_placing_run (HutAssembly *assembly)
     {
       const HutOpening *opening = g_ptr_array_index (design->openings, i);
 
-      place (assembly, HUT_HOLE_OPENING, opening->id, &opening->at, hut_opening_dup_paths (opening));
+      place (assembly, HUT_HOLE_OPENING, opening->id, &opening->at,
+             hut_opening_dup_paths (opening));
     }
 }
 

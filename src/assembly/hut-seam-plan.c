@@ -8,17 +8,19 @@
 
 #define HUT_PLAN_STEP_MM 1.0  /* grid of positions that are tried; own choice */
 #define HUT_PLAN_MAX_PIECES 40 /* per direction; own choice: more is a mistake in the input */
-#define HUT_PLAN_EXTRA_PIECES 3 /* tried beyond the least number when that finds no place; own choice */
+#define HUT_PLAN_EXTRA_PIECES                                                                      \
+  3 /* tried beyond the least number when that finds no place; own choice */
 #define HUT_PLAN_SLACK_MM 1e-9  /* rounding of sums of grid numbers */
 
-/* ---- one direction of the plate ---------------------------------------------------------------- */
+/* ---- one direction of the plate -------------------------------------------------------------- */
 
 typedef struct
 {
   const HutSeamJob *job;
   gboolean vertical;      /* lines u = const */
   double low_mm, high_mm; /* extent of the plate across the lines */
-  HutEdge low_edge, high_edge, side_a, side_b; /* edges parallel to the lines, and crossed by them */
+  HutEdge low_edge, high_edge, side_a,
+      side_b; /* edges parallel to the lines, and crossed by them */
   double room_mm;
 } Direction;
 
@@ -27,10 +29,12 @@ direction_of (const HutSeamJob *job,
               gboolean vertical,
               double room_mm)
 {
-  return vertical ? (Direction) { job, TRUE, job->rect.u0, job->rect.u1, HUT_EDGE_LEFT, HUT_EDGE_RIGHT, HUT_EDGE_BOTTOM,
-                                  HUT_EDGE_TOP, room_mm }
-                  : (Direction) { job, FALSE, job->rect.v0, job->rect.v1, HUT_EDGE_BOTTOM, HUT_EDGE_TOP, HUT_EDGE_LEFT,
-                                  HUT_EDGE_RIGHT, room_mm };
+  return vertical ? (Direction) { job,           TRUE,           job->rect.u0,    job->rect.u1,
+                                 HUT_EDGE_LEFT, HUT_EDGE_RIGHT, HUT_EDGE_BOTTOM, HUT_EDGE_TOP,
+                                 room_mm }
+                  : (Direction) { job,           FALSE,           job->rect.v0,
+                                 job->rect.v1,  HUT_EDGE_BOTTOM, HUT_EDGE_TOP,
+                                 HUT_EDGE_LEFT, HUT_EDGE_RIGHT,  room_mm };
 }
 
 static gboolean
@@ -57,7 +61,8 @@ line_cost (const Direction *self,
 
   if (at_mm < self->low_mm + job->depth_mm[self->low_edge] + keep_mm
       || at_mm > self->high_mm - job->depth_mm[self->high_edge] - keep_mm
-      || !clear_of_borders (self, self->side_a, at_mm) || !clear_of_borders (self, self->side_b, at_mm))
+      || !clear_of_borders (self, self->side_a, at_mm)
+      || !clear_of_borders (self, self->side_b, at_mm))
     return -1.0;
   for (guint i = 0; i < job->obstacles->len; i++)
     {
@@ -67,7 +72,8 @@ line_cost (const Direction *self,
 
       if (at_mm <= from_mm - keep_mm || at_mm >= to_mm + keep_mm)
         {
-          if (job->strap_half_mm > 0.0 && at_mm > from_mm - job->strap_half_mm && at_mm < to_mm + job->strap_half_mm)
+          if (job->strap_half_mm > 0.0 && at_mm > from_mm - job->strap_half_mm
+              && at_mm < to_mm + job->strap_half_mm)
             cost += HUT_COST_STRAP;
         }
       else if (obstacle->crossable && at_mm >= from_mm + obstacle->corner_mm + keep_mm
@@ -96,7 +102,7 @@ hut_seam_plan_misaligned_ratio (const HutSeamJob *job,
   return worst_ratio;
 }
 
-/* ---- candidates and their best choice ----------------------------------------------------------- */
+/* ---- candidates and their best choice -------------------------------------------------------- */
 
 typedef struct
 {
@@ -137,7 +143,9 @@ candidates_new (const Direction *self)
       const GArray *borders = self->job->borders[sides[s]];
 
       for (guint i = 0; borders != NULL && i + 1 < borders->len; i++)
-        add_candidate (self, candidates, (g_array_index (borders, double, i) + g_array_index (borders, double, i + 1)) / 2.0);
+        add_candidate (self, candidates,
+                       (g_array_index (borders, double, i) + g_array_index (borders, double, i + 1))
+                           / 2.0);
     }
   g_array_sort (candidates, compare_candidates);
   return candidates;
@@ -152,7 +160,8 @@ piece_mm (const Direction *self,
   const double reach_mm = self->job->reach_mm;
 
   /* One grid step more, so that a full bed is never missed by the rounding of a sum. */
-  return to_mm - from_mm + HUT_GRID_MM + (from_mm > self->low_mm ? reach_mm : 0.0) + (to_mm < self->high_mm ? reach_mm : 0.0);
+  return to_mm - from_mm + HUT_GRID_MM + (from_mm > self->low_mm ? reach_mm : 0.0)
+         + (to_mm < self->high_mm ? reach_mm : 0.0);
 }
 
 /* Least distance of two neighbouring lines: their fingers keep a web between them. */
@@ -169,8 +178,9 @@ candidate_mm (const GArray *candidates,
   return g_array_index (candidates, Candidate, index).at_mm;
 }
 
-/* Best sums with line @k at each candidate, from those of line @k - 1. The line before must lie in a
- * window that only moves up: the least sum in it is kept at the head of a queue of rising sums. */
+/* Best sums with line @k at each candidate, from those of line @k - 1. The line before must lie in
+ * a window that only moves up: the least sum in it is kept at the head of a queue of rising
+ * sums. */
 static void
 extend_lines (const Direction *self,
               const GArray *candidates,
@@ -192,7 +202,8 @@ extend_lines (const Direction *self,
             tail--;
           queue[tail++] = next;
         }
-      while (head < tail && piece_mm (self, candidate_mm (candidates, queue[head]), here_mm) > self->room_mm)
+      while (head < tail
+             && piece_mm (self, candidate_mm (candidates, queue[head]), here_mm) > self->room_mm)
         head++;
       costs[i] = head < tail ? before[queue[head]] : INFINITY;
       from[i] = head < tail ? queue[head] : 0;
@@ -215,7 +226,8 @@ choose_lines (const Direction *self,
 
   for (guint k = 0; k < line_count; k++)
     {
-      const double even_mm = self->low_mm + (self->high_mm - self->low_mm) * (k + 1) / (line_count + 1);
+      const double even_mm
+          = self->low_mm + (self->high_mm - self->low_mm) * (k + 1) / (line_count + 1);
       double *row = costs + (gsize) k * n;
 
       if (k > 0)
@@ -231,7 +243,8 @@ choose_lines (const Direction *self,
         }
     }
   for (guint i = 0; i < n; i++)
-    if (last[i] < best && piece_mm (self, candidate_mm (candidates, i), self->high_mm) <= self->room_mm)
+    if (last[i] < best
+        && piece_mm (self, candidate_mm (candidates, i), self->high_mm) <= self->room_mm)
       {
         best = last[i];
         best_index = i;
@@ -258,7 +271,8 @@ least_pieces (const Direction *self)
     return 1;
   if (self->room_mm <= 2.0 * reach_mm)
     return 0;
-  pieces = ceil ((length_mm - 2.0 * reach_mm) / (self->room_mm - 2.0 * reach_mm) - HUT_PLAN_SLACK_MM);
+  pieces
+      = ceil ((length_mm - 2.0 * reach_mm) / (self->room_mm - 2.0 * reach_mm) - HUT_PLAN_SLACK_MM);
   return pieces > HUT_PLAN_MAX_PIECES ? 0 : MAX ((guint) pieces, 2);
 }
 
@@ -279,7 +293,7 @@ plan_direction (const Direction *self,
   return FALSE;
 }
 
-/* ---- both directions ---------------------------------------------------------------------------- */
+/* ---- both directions ------------------------------------------------------------------------- */
 
 static gboolean
 plan_both (const HutSeamJob *job,
@@ -289,7 +303,8 @@ plan_both (const HutSeamJob *job,
 {
   const Direction u = direction_of (job, TRUE, room_u_mm), v = direction_of (job, FALSE, room_v_mm);
 
-  return room_u_mm > 0.0 && room_v_mm > 0.0 && plan_direction (&u, plan->vertical) && plan_direction (&v, plan->horizontal);
+  return room_u_mm > 0.0 && room_v_mm > 0.0 && plan_direction (&u, plan->vertical)
+         && plan_direction (&v, plan->horizontal);
 }
 
 /* Number of pieces and length of seams of a plan, to compare the two ways to lie on the bed. */
@@ -307,7 +322,8 @@ plan_price (const HutSeamJob *job,
 static HutSeamPlan
 plan_new (void)
 {
-  return (HutSeamPlan) { g_array_new (FALSE, TRUE, sizeof (double)), g_array_new (FALSE, TRUE, sizeof (double)), 0.0 };
+  return (HutSeamPlan) { g_array_new (FALSE, TRUE, sizeof (double)),
+                        g_array_new (FALSE, TRUE, sizeof (double)), 0.0 };
 }
 
 gboolean
@@ -346,7 +362,7 @@ hut_seam_plan_clear (HutSeamPlan *plan)
   g_clear_pointer (&plan->horizontal, g_array_unref);
 }
 
-/* ---- fingers on a line --------------------------------------------------------------------------- */
+/* ---- fingers on a line ----------------------------------------------------------------------- */
 
 static void
 add_zone (const HutSeamJob *job,
@@ -355,7 +371,9 @@ add_zone (const HutSeamJob *job,
           GArray *zones)
 {
   const double least_mm = MAX (2.0 * job->web_mm, HUT_GRID_MM);
-  const guint count = to_mm > from_mm ? hut_finger_count (to_mm - from_mm, MAX (job->finger_mm, least_mm), least_mm) : 1;
+  const guint count = to_mm > from_mm ? hut_finger_count (to_mm - from_mm,
+                                                          MAX (job->finger_mm, least_mm), least_mm)
+                                      : 1;
   const HutFingerZone zone = { hut_snap_mm (from_mm), hut_snap_mm (to_mm), count };
 
   if (count >= 3)

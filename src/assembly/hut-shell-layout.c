@@ -146,7 +146,8 @@ prism_cuts (const HutDesign *design,
   const double thick_mm = MAX (box->thickness_mm[a], box->thickness_mm[b]);
   const double web_mm = MAX (stock_a->smallest_web_mm, stock_b->smallest_web_mm);
   const double least_mm = MAX (HUT_FINGER_MIN_RATIO * thick_mm, 2.0 * web_mm);
-  const double ratio = CLAMP (design->joints.finger_ratio, HUT_FINGER_MIN_RATIO, HUT_FINGER_MAX_RATIO);
+  const double ratio
+      = CLAMP (design->joints.finger_ratio, HUT_FINGER_MIN_RATIO, HUT_FINGER_MAX_RATIO);
   double from_mm = axis_of (box->box.min, axis), to_mm = axis_of (box->box.max, axis);
 
   if (box->present[low_end[axis]])
@@ -233,7 +234,9 @@ loose_bottom_new (const HutDesign *design,
       box.min.x = hut_snap_mm (base->thickness_mm[HUT_SIDE_LEFT] + HUT_INSET_GAP_MM);
       box.max.x = hut_snap_mm (box.max.x - base->thickness_mm[HUT_SIDE_RIGHT] - HUT_INSET_GAP_MM);
       box.min.y = hut_snap_mm (base->box.min.y
-                               + (base->present[HUT_SIDE_FRONT] ? base->thickness_mm[HUT_SIDE_FRONT] + HUT_INSET_GAP_MM : 0.0));
+                               + (base->present[HUT_SIDE_FRONT]
+                                      ? base->thickness_mm[HUT_SIDE_FRONT] + HUT_INSET_GAP_MM
+                                      : 0.0));
       box.max.y = hut_snap_mm (box.max.y - base->thickness_mm[HUT_SIDE_BACK] - HUT_INSET_GAP_MM);
       box.min.z = hut_snap_mm (design->shell.ledge_mm);
       box.max.z = hut_snap_mm (box.min.z + thickness_mm);
@@ -246,7 +249,8 @@ loose_bottom_new (const HutDesign *design,
 static void
 finish_outline (HutPanel *panel)
 {
-  panel->region = hut_region_new (hut_finger_outline (panel->width_mm, panel->height_mm, panel->edges));
+  panel->region
+      = hut_region_new (hut_finger_outline (panel->width_mm, panel->height_mm, panel->edges));
 }
 
 void

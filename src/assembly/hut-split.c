@@ -41,7 +41,8 @@ add_part (const Source *source,
           const HutRegion *region,
           guint number)
 {
-  g_autofree char *id = number > 0 ? g_strdup_printf ("%s-%u", source->id, number) : g_strdup (source->id);
+  g_autofree char *id
+      = number > 0 ? g_strdup_printf ("%s-%u", source->id, number) : g_strdup (source->id);
   HutPart *part = hut_part_new (source->kind, id, source->panel, source->stock);
 
   part->item = source->item;
@@ -51,7 +52,7 @@ add_part (const Source *source,
   g_ptr_array_add (source->set->parts, part);
 }
 
-/* ---- the job: what a plate's seams must mind ----------------------------------------------------- */
+/* ---- the job: what a plate's seams must mind ------------------------------------------------- */
 
 static HutSeamJob
 job_new (const HutAssembly *assembly,
@@ -91,8 +92,11 @@ add_holes (HutSeamJob *job,
   for (guint i = 0; i < assembly->holes->len; i++)
     {
       const HutPlacedHole *hole = g_ptr_array_index (assembly->holes, i);
-      const HutWindow *window = hole->source == HUT_HOLE_WINDOW ? hut_design_get_window (assembly->design, hole->item) : NULL;
-      const HutObstacle obstacle = { hole->bounds, window != NULL, window != NULL ? window->radius_mm : 0.0 };
+      const HutWindow *window = hole->source == HUT_HOLE_WINDOW
+                                    ? hut_design_get_window (assembly->design, hole->item)
+                                    : NULL;
+      const HutObstacle obstacle
+          = { hole->bounds, window != NULL, window != NULL ? window->radius_mm : 0.0 };
 
       if (hole->panel == panel && hole->cut)
         g_array_append_val (job->obstacles, obstacle);
@@ -124,7 +128,8 @@ add_neighbour_seams (HutSeamJob *job,
       const HutVec3 at = hut_frame3_to_world (&other->frame, splice->vertical ? splice->at_mm : 0.0,
                                               splice->vertical ? 0.0 : splice->at_mm, 0.0);
 
-      if (splice->of != HUT_PART_PANEL || splice->panel == panel || other->id.shell != own->id.shell)
+      if (splice->of != HUT_PART_PANEL || splice->panel == panel
+          || other->id.shell != own->id.shell)
         continue;
       for (int edge = 0; edge < HUT_EDGE_COUNT; edge++)
         {
@@ -133,14 +138,15 @@ add_neighbour_seams (HutSeamJob *job,
           const HutVec3 from_origin = hut_vec3_add (at, hut_vec3_scale (own->frame.origin, -1.0));
           const HutAlignment alignment = { level, hut_vec3_dot (from_origin, along) };
 
-          if (own->edges[edge].kind != HUT_JOINT_NONE && hut_panel_id_equal (own->edges[edge].other, other->id)
+          if (own->edges[edge].kind != HUT_JOINT_NONE
+              && hut_panel_id_equal (own->edges[edge].other, other->id)
               && vec_axis (across, along) > 0.5)
             g_array_append_val (job->alignments, alignment);
         }
     }
 }
 
-/* ---- cutting -------------------------------------------------------------------------------------- */
+/* ---- cutting --------------------------------------------------------------------------------- */
 
 static void
 record_splices (const Source *source,
@@ -152,10 +158,16 @@ record_splices (const Source *source,
     {
       const HutSolidInterval *interval = &g_array_index (intervals, HutSolidInterval, i);
       const double middle_mm = (interval->from_mm + interval->to_mm) / 2.0;
-      const HutPoint at = seam->vertical ? (HutPoint) { seam->at_mm, middle_mm } : (HutPoint) { middle_mm, seam->at_mm };
+      const HutPoint at = seam->vertical ? (HutPoint) { seam->at_mm, middle_mm }
+                                         : (HutPoint) { middle_mm, seam->at_mm };
       HutSplice splice = {
-        .panel = source->panel, .of = source->kind, .item = source->item, .vertical = seam->vertical,
-        .at_mm = seam->at_mm, .from_mm = interval->from_mm, .to_mm = interval->to_mm,
+        .panel = source->panel,
+        .of = source->kind,
+        .item = source->item,
+        .vertical = seam->vertical,
+        .at_mm = seam->at_mm,
+        .from_mm = interval->from_mm,
+        .to_mm = interval->to_mm,
       };
 
       for (guint z = 0; z < seam->zones->len; z++)
@@ -220,10 +232,12 @@ cut_lines (const Source *source,
            GError **error)
 {
   for (guint i = 0; i < plan->vertical->len; i++)
-    if (!cut_line (source, job, pieces, TRUE, g_array_index (plan->vertical, double, i), plan->horizontal, error))
+    if (!cut_line (source, job, pieces, TRUE, g_array_index (plan->vertical, double, i),
+                   plan->horizontal, error))
       return FALSE;
   for (guint i = 0; i < plan->horizontal->len; i++)
-    if (!cut_line (source, job, pieces, FALSE, g_array_index (plan->horizontal, double, i), plan->vertical, error))
+    if (!cut_line (source, job, pieces, FALSE, g_array_index (plan->horizontal, double, i),
+                   plan->vertical, error))
       return FALSE;
   return TRUE;
 }
@@ -242,7 +256,8 @@ note_alignments (const Source *source,
                                    : (HutPoint) { (job->rect.u0 + job->rect.u1) / 2.0, at_mm };
 
       if (missing_ratio > 0.0 && source->kind == HUT_PART_PANEL)
-        add_trouble (source, HUT_SPLIT_ALIGNED, at, job->stagger_mm * (1.0 - missing_ratio), job->stagger_mm);
+        add_trouble (source, HUT_SPLIT_ALIGNED, at, job->stagger_mm * (1.0 - missing_ratio),
+                     job->stagger_mm);
     }
 }
 
@@ -252,7 +267,8 @@ add_whole (const Source *source,
            const HutSeamJob *job,
            double shortfall_mm)
 {
-  const HutPoint middle = { (job->rect.u0 + job->rect.u1) / 2.0, (job->rect.v0 + job->rect.v1) / 2.0 };
+  const HutPoint middle
+      = { (job->rect.u0 + job->rect.u1) / 2.0, (job->rect.v0 + job->rect.v1) / 2.0 };
   const double room_mm = MAX (job->room_u_mm, job->room_v_mm);
 
   add_trouble (source, HUT_SPLIT_NO_PLACE, middle, room_mm + shortfall_mm, room_mm);
@@ -263,7 +279,8 @@ static void
 split (const Source *source,
        const HutSeamJob *job)
 {
-  const guint splices_before = source->set->splices->len, troubles_before = source->set->troubles->len;
+  const guint splices_before = source->set->splices->len,
+              troubles_before = source->set->troubles->len;
   g_autoptr(GPtrArray) pieces = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_region_free);
   g_autoptr(GError) error = NULL;
   HutSeamPlan plan;
@@ -280,7 +297,8 @@ split (const Source *source,
           add_part (source, g_ptr_array_index (pieces, i), pieces->len > 1 ? i + 1 : 0);
       else
         {
-          /* A line met an arc or a corner after all: nothing is half cut, the finding names the panel. */
+          /* A line met an arc or a corner after all: nothing is half cut, the finding names the
+           * panel. */
           g_array_set_size (source->set->splices, splices_before);
           g_array_set_size (source->set->troubles, troubles_before);
           add_whole (source, job, MAX (job->rect.u1 - job->rect.u0, job->rect.v1 - job->rect.v0)
@@ -297,7 +315,8 @@ fits_whole (const HutAssembly *assembly,
 {
   const HutRect bounds = hut_region_bounds (region);
 
-  return hut_cutter_takes_stock (&assembly->design->cutter, stock, bounds.u1 - bounds.u0, bounds.v1 - bounds.v0);
+  return hut_cutter_takes_stock (&assembly->design->cutter, stock, bounds.u1 - bounds.u0,
+                                 bounds.v1 - bounds.v0);
 }
 
 void
@@ -306,7 +325,9 @@ hut_split_panel (const HutAssembly *assembly,
                  HutPartSet *set)
 {
   const HutPanel *plate = g_ptr_array_index (assembly->panels, panel);
-  const Source source = { set, HUT_PART_PANEL, panel, NULL, hut_panel_id_to_string (plate->id), plate->stock, 0.0, plate->bought };
+  const Source source
+      = { set, HUT_PART_PANEL, panel, NULL, hut_panel_id_to_string (plate->id), plate->stock,
+          0.0, plate->bought };
   HutSeamJob job;
 
   if (plate->bought || fits_whole (assembly, plate->region, plate->stock))
@@ -339,7 +360,14 @@ hut_split_plate (const HutAssembly *assembly,
   const HutWindow *window = plate->window;
   g_autofree char *id = g_strdup_printf ("%s-%s", glazing ? "glazing" : "frame", window->id);
   const Source source = {
-    set, glazing ? HUT_PART_GLAZING : HUT_PART_FRAME, plate->panel, window->id, id, plate->stock, plate->depth0_mm, plate->bought,
+    set,
+    glazing ? HUT_PART_GLAZING : HUT_PART_FRAME,
+    plate->panel,
+    window->id,
+    id,
+    plate->stock,
+    plate->depth0_mm,
+    plate->bought,
   };
   const HutRect bounds = hut_region_bounds (plate->region);
   HutSeamJob job;
@@ -351,15 +379,18 @@ hut_split_plate (const HutAssembly *assembly,
           double room_width_mm, room_depth_mm;
 
           hut_cutter_room (&assembly->design->cutter, plate->stock, &room_width_mm, &room_depth_mm);
-          add_trouble (&source, HUT_SPLIT_CANNOT, (HutPoint) { (bounds.u0 + bounds.u1) / 2.0, (bounds.v0 + bounds.v1) / 2.0 },
-                       MAX (bounds.u1 - bounds.u0, bounds.v1 - bounds.v0), MAX (room_width_mm, room_depth_mm));
+          add_trouble (&source, HUT_SPLIT_CANNOT,
+                       (HutPoint) { (bounds.u0 + bounds.u1) / 2.0, (bounds.v0 + bounds.v1) / 2.0 },
+                       MAX (bounds.u1 - bounds.u0, bounds.v1 - bounds.v0),
+                       MAX (room_width_mm, room_depth_mm));
         }
       add_part (&source, plate->region, 0);
       return;
     }
   job = job_new (assembly, plate->region, plate->stock, plate->depth1_mm - plate->depth0_mm);
   {
-    const HutObstacle opening = { hut_path_bounds (g_ptr_array_index (plate->region->holes, 0)), TRUE, window->radius_mm };
+    const HutObstacle opening = { hut_path_bounds (g_ptr_array_index (plate->region->holes, 0)),
+                                  TRUE, window->radius_mm };
 
     g_array_append_val (job.obstacles, opening);
   }

@@ -11,15 +11,19 @@ hut_strap_width_mm (const HutDesign *design,
                     const HutPanel *panel)
 {
   const HutJoints *joints = &design->joints;
-  const double ratio = MAX (joints->strap_ratio, joints->splice_length_ratio + 2.0 * HUT_STRAP_SIDE_RATIO);
+  const double ratio
+      = MAX (joints->strap_ratio, joints->splice_length_ratio + 2.0 * HUT_STRAP_SIDE_RATIO);
   double room_width_mm, room_depth_mm;
 
   hut_cutter_room (&design->cutter, panel->stock, &room_width_mm, &room_depth_mm);
   /* Both edges are snapped, so a width that the bed limits keeps two grid steps from it. */
-  return 2.0 * hut_snap_mm (CLAMP (MIN (room_width_mm, room_depth_mm) - 2.0 * HUT_GRID_MM, 0.0, panel->thickness_mm * ratio) / 2.0);
+  return 2.0
+         * hut_snap_mm (CLAMP (MIN (room_width_mm, room_depth_mm) - 2.0 * HUT_GRID_MM, 0.0,
+                               panel->thickness_mm * ratio)
+                        / 2.0);
 }
 
-/* ---- free stretches along a splice ------------------------------------------------------------- */
+/* ---- free stretches along a splice ----------------------------------------------------------- */
 
 typedef struct
 {
@@ -52,9 +56,11 @@ block_rect (GArray *stretches,
             double half_mm,
             HutRect rect)
 {
-  const double low_mm = splice->vertical ? rect.u0 : rect.v0, high_mm = splice->vertical ? rect.u1 : rect.v1;
+  const double low_mm = splice->vertical ? rect.u0 : rect.v0,
+               high_mm = splice->vertical ? rect.u1 : rect.v1;
 
-  if (high_mm + HUT_STRAP_GAP_MM <= splice->at_mm - half_mm || low_mm - HUT_STRAP_GAP_MM >= splice->at_mm + half_mm)
+  if (high_mm + HUT_STRAP_GAP_MM <= splice->at_mm - half_mm
+      || low_mm - HUT_STRAP_GAP_MM >= splice->at_mm + half_mm)
     return;
   block (stretches, (splice->vertical ? rect.v0 : rect.u0) - HUT_STRAP_GAP_MM,
          (splice->vertical ? rect.v1 : rect.u1) + HUT_STRAP_GAP_MM);
@@ -67,7 +73,8 @@ end_gap_mm (const HutPanel *panel,
 {
   const HutEdgeJoint *joint = &panel->edges[edge];
 
-  return joint->kind == HUT_JOINT_NONE ? HUT_STRAP_GAP_MM : joint->depth_mm + panel->thickness_mm + HUT_STRAP_END_MM;
+  return joint->kind == HUT_JOINT_NONE ? HUT_STRAP_GAP_MM
+                                       : joint->depth_mm + panel->thickness_mm + HUT_STRAP_END_MM;
 }
 
 static GArray *
@@ -80,7 +87,8 @@ free_stretches (const HutAssembly *assembly,
   const double length_mm = splice->vertical ? panel->height_mm : panel->width_mm;
   const Stretch whole = {
     MAX (splice->from_mm, end_gap_mm (panel, splice->vertical ? HUT_EDGE_BOTTOM : HUT_EDGE_LEFT)),
-    MIN (splice->to_mm, length_mm - end_gap_mm (panel, splice->vertical ? HUT_EDGE_TOP : HUT_EDGE_RIGHT)),
+    MIN (splice->to_mm,
+         length_mm - end_gap_mm (panel, splice->vertical ? HUT_EDGE_TOP : HUT_EDGE_RIGHT)),
   };
   GArray *stretches = g_array_new (FALSE, FALSE, sizeof (Stretch));
 
@@ -110,7 +118,7 @@ free_stretches (const HutAssembly *assembly,
   return stretches;
 }
 
-/* ---- straps ------------------------------------------------------------------------------------- */
+/* ---- straps ---------------------------------------------------------------------------------- */
 
 static void
 add_strap (const HutAssembly *assembly,
@@ -157,10 +165,12 @@ add_stretch (const HutAssembly *assembly,
     {
       const double from_mm = hut_snap_mm (stretch->from_mm + length_mm * i / count);
       const double to_mm = hut_snap_mm (stretch->from_mm + length_mm * (i + 1) / count);
-      const double low_mm = hut_snap_mm (splice->at_mm - half_mm), high_mm = hut_snap_mm (splice->at_mm + half_mm);
+      const double low_mm = hut_snap_mm (splice->at_mm - half_mm),
+                   high_mm = hut_snap_mm (splice->at_mm + half_mm);
 
       add_strap (assembly, set, splice,
-                 splice->vertical ? (HutRect) { low_mm, from_mm, high_mm, to_mm } : (HutRect) { from_mm, low_mm, to_mm, high_mm },
+                 splice->vertical ? (HutRect) { low_mm, from_mm, high_mm, to_mm }
+                                  : (HutRect) { from_mm, low_mm, to_mm, high_mm },
                  ++*number);
     }
 }
@@ -173,7 +183,8 @@ hut_strap_add (const HutAssembly *assembly,
   const HutPanel *plate = g_ptr_array_index (assembly->panels, panel);
   const double half_mm = hut_strap_width_mm (assembly->design, plate) / 2.0;
   /* A strap that does not reach over the fingers and a thickness beside them holds nothing. */
-  const double reach_mm = plate->thickness_mm * (assembly->design->joints.splice_length_ratio / 2.0 + 1.0);
+  const double reach_mm
+      = plate->thickness_mm * (assembly->design->joints.splice_length_ratio / 2.0 + 1.0);
   guint number = 0;
 
   for (guint i = 0; i < set->splices->len; i++)
@@ -189,7 +200,8 @@ hut_strap_add (const HutAssembly *assembly,
         {
           const Stretch *stretch = &g_array_index (stretches, Stretch, s);
 
-          if (half_mm > reach_mm && stretch->to_mm - stretch->from_mm >= HUT_STRAP_LEAST_RATIO * plate->thickness_mm)
+          if (half_mm > reach_mm
+              && stretch->to_mm - stretch->from_mm >= HUT_STRAP_LEAST_RATIO * plate->thickness_mm)
             add_stretch (assembly, set, splice, stretch, half_mm, &number);
         }
       if (number == before)
@@ -198,7 +210,8 @@ hut_strap_add (const HutAssembly *assembly,
           const HutSplitTrouble trouble = {
             .kind = HUT_SPLIT_NO_STRAP,
             .panel = panel,
-            .at = splice->vertical ? (HutPoint) { splice->at_mm, middle_mm } : (HutPoint) { middle_mm, splice->at_mm },
+            .at = splice->vertical ? (HutPoint) { splice->at_mm, middle_mm }
+                                   : (HutPoint) { middle_mm, splice->at_mm },
             .is_mm = splice->to_mm - splice->from_mm,
             .must_mm = HUT_STRAP_LEAST_RATIO * plate->thickness_mm,
           };

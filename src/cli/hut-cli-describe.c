@@ -42,9 +42,10 @@ run (const HutCliCommand *self,
 const HutCliCommand hut_cli_describe = {
   .word = "describe",
   .usage = "FILE",
-  .summary = N_("Prints XML of all that is derived: panels, parts, holes, sheets, findings."),
-  .details = N_("FILE may be - for standard input. The exit status is 0 also when a finding blocks: "
-                "the findings are in the XML."),
+  .summary = N_ ("Prints XML of all that is derived: panels, parts, holes, sheets, findings."),
+  .details
+  = N_ ("FILE may be - for standard input. The exit status is 0 also when a finding blocks: "
+        "the findings are in the XML."),
   .least_words = 1,
   .most_words = 1,
   .run = run,

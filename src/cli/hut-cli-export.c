@@ -168,12 +168,13 @@ run (const HutCliCommand *self,
 const HutCliCommand hut_cli_export = {
   .word = "export",
   .usage = "FILE --to DIR [--formats LIST] [--allow CHECK-ID ...]",
-  .summary = N_("Writes the ready-to-cut set and prints the names of its files."),
-  .details = N_("FILE may be - for standard input. DIR is new, empty or holds an earlier set. "
-                "The exit status is 1, and nothing is written, while a finding blocks.\n"
-                "Before you cut: stay with a running machine, keep the fire extinguisher at hand, wear "
-                "what protects from its light, dust and fumes, and cut nothing of which you do not know "
-                "what it gives off. The law and the standards of your place rule."),
+  .summary = N_ ("Writes the ready-to-cut set and prints the names of its files."),
+  .details
+  = N_ ("FILE may be - for standard input. DIR is new, empty or holds an earlier set. "
+        "The exit status is 1, and nothing is written, while a finding blocks.\n"
+        "Before you cut: stay with a running machine, keep the fire extinguisher at hand, wear "
+        "what protects from its light, dust and fumes, and cut nothing of which you do not know "
+        "what it gives off. The law and the standards of your place rule."),
   .least_words = 1,
   .most_words = 1,
   .run = run,

@@ -156,7 +156,8 @@ hut_cli_dup_finding_line (const HutFinding *finding)
   g_autofree char *text = hut_finding_dup_text (finding, translate, nl_langinfo (RADIXCHAR));
   g_autoptr(GString) line = g_string_new (NULL);
 
-  g_string_append_printf (line, "%s: %s: %s", severity_word (finding->severity), finding->check, text);
+  g_string_append_printf (line, "%s: %s: %s", severity_word (finding->severity), finding->check,
+                          text);
   append_places (line, finding->places);
   return hut_cli_dup_line (line->str);
 }

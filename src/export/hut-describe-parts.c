@@ -109,8 +109,9 @@ hut_describe_splices (HutXmlOut         *out,
 }
 
 /* TRUE when the border of a hole runs, at least for a piece, along the border of a part. A splice
- * that parts a hole's border puts a corner of each part on it; else a corner of the hole lies on the
- * part's border. No part has material inside a hole, so containing with border means touching. */
+ * that parts a hole's border puts a corner of each part on it; else a corner of the hole lies on
+ * the part's border. No part has material inside a hole, so containing with border means
+ * touching. */
 static gboolean
 path_borders_part (const HutPath *path,
                    const HutPart *part)
