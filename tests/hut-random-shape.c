@@ -99,7 +99,8 @@ random_hole (HutRandom *random,
     case 3: /* a slot with round ends */
       return hut_path_new_rect (rect, size_mm);
     default:
-      return hut_path_new_rect (rect, hut_snap_mm (half_v_mm * hut_random_between (random, 0.2, 0.8)));
+      return hut_path_new_rect (rect,
+                                hut_snap_mm (half_v_mm * hut_random_between (random, 0.2, 0.8)));
     }
 }
 
@@ -120,9 +121,11 @@ hut_random_fingers (HutRandom *random,
 
       if (arcs && hut_random_chance (random, 0.5))
         {
-          hut_path_append (path, on_side ((side + 3) % 4, width_mm, height_mm, length_mm - radius_mm, 0),
+          hut_path_append (path,
+                           on_side ((side + 3) % 4, width_mm, height_mm, length_mm - radius_mm, 0),
                            QUARTER, HUT_EDGE_PLAIN);
-          hut_path_append (path, on_side (side, width_mm, height_mm, radius_mm, 0), 0, HUT_EDGE_PLAIN);
+          hut_path_append (path, on_side (side, width_mm, height_mm, radius_mm, 0), 0,
+                           HUT_EDGE_PLAIN);
         }
       else
         hut_path_append (path, on_side (side, width_mm, height_mm, 0, 0), 0, HUT_EDGE_PLAIN);
@@ -137,7 +140,8 @@ hut_random_fingers (HutRandom *random,
       const double size_mm = hut_random_between (random, 3 * HUT_RANDOM_LEAST_MM, 12);
 
       if (hut_random_chance (random, 0.6))
-        hut_region_take_hole (region, random_hole (random, (HutPoint) { u_mm, v_mm }, size_mm, arcs));
+        hut_region_take_hole (region,
+                              random_hole (random, (HutPoint) { u_mm, v_mm }, size_mm, arcs));
     }
   return region;
 }
@@ -156,7 +160,8 @@ hut_random_plate (HutRandom *random)
       g_autoptr(HutRegion) next = hut_region_copy (region);
       const HutPoint centre = { hut_random_between (random, 0, rect.u1),
                                 hut_random_between (random, 0, rect.v1) };
-      const HutPlacement turned = { .turn_rad = hut_random_between (random, 0, 2 * G_PI), .shift = centre };
+      const HutPlacement turned = { .turn_rad = hut_random_between (random, 0, 2 * G_PI),
+                                    .shift = centre };
       g_autoptr(HutPath) hole = random_hole (random, (HutPoint) { 0, 0 },
                                              hut_random_between (random, 4, 25), TRUE);
 
@@ -176,7 +181,8 @@ hut_random_bridge (HutRandom *random)
   const double gap_mm = hut_random_between (random, 3, 25);
   const double slant_mm = hut_random_between (random, -20, 20);
   const double left_mm = hut_random_between (random, 1, 6); /* height of the bridge at its ends */
-  const double right_mm = hut_random_chance (random, 0.5) ? left_mm : hut_random_between (random, 1, 6);
+  const double right_mm = hut_random_chance (random, 0.5) ? left_mm
+                                                          : hut_random_between (random, 1, 6);
   const double size_mm = 30;
   HutPath *path = hut_path_new ();
 

@@ -8,7 +8,8 @@
  * @arcs; no part of it, and no gap, is narrower than HUT_RANDOM_LEAST_MM. */
 #define HUT_RANDOM_LEAST_MM 2.0
 HutRegion *hut_random_fingers (HutRandom *random, gboolean arcs) G_GNUC_WARN_UNUSED_RESULT;
-/* A plate with turned holes of every kind, as near to each other and to the rim as chance puts them. */
+/* A plate with turned holes of every kind, as near to each other and to the rim as chance puts
+ * them. */
 HutRegion *hut_random_plate (HutRandom *random) G_GNUC_WARN_UNUSED_RESULT;
 /* Two blocks and a slanted bridge between them, of even or uneven width. */
 HutRegion *hut_random_bridge (HutRandom *random) G_GNUC_WARN_UNUSED_RESULT;

@@ -41,7 +41,8 @@ chords_stay_within_the_chord_error_and_points_on_the_circle (void **state)
           const HutPoint a = point (points, j), b = point (points, j + 1);
           const HutPoint middle = { (a.u + b.u) / 2, (a.v + b.v) / 2 };
 
-          assert_near_mm (hut_point_distance_mm (centre, a), radii_mm[i], 1e-12 * (radii_mm[i] + 40));
+          assert_near_mm (hut_point_distance_mm (centre, a), radii_mm[i],
+                          1e-12 * (radii_mm[i] + 40));
           worst_mm = fmax (worst_mm, radii_mm[i] - hut_point_distance_mm (centre, middle));
         }
       if (worst_mm > HUT_CHORD_MM + 1e-12)
@@ -54,7 +55,8 @@ chords_stay_within_the_chord_error_and_points_on_the_circle (void **state)
 static void
 circle_of_radius_10_has_the_number_of_steps_of_the_formula (void **state)
 {
-  /* n = ceil (pi / acos (1 - e / r)); e = 0.002, r = 10: pi / 0.0200003 = 157.08; two halves of 79 */
+  /* n = ceil (pi / acos (1 - e / r)); e = 0.002, r = 10: pi / 0.0200003 = 157.08; two halves of
+   * 79 */
   g_autoptr(HutPath) path = hut_path_new_circle ((HutPoint) { 0, 0 }, 10);
   g_autoptr(GArray) points = hut_path_dup_flat (path, NULL);
 

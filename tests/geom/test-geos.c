@@ -103,7 +103,9 @@ outline_that_touches_itself_is_not_simple (void **state)
 {
   /* Two triangles that meet in the corner (5, 5). */
   g_autoptr(HutPath) path = hut_path_new ();
-  static const HutPoint corners[] = { { 0, 0 }, { 10, 0 }, { 5, 5 }, { 10, 10 }, { 0, 10 }, { 5, 5 } };
+  static const HutPoint corners[] = {
+    { 0, 0 }, { 10, 0 }, { 5, 5 }, { 10, 10 }, { 0, 10 }, { 5, 5 }
+  };
 
   for (guint i = 0; i < G_N_ELEMENTS (corners); i++)
     hut_path_append (path, corners[i], 0, HUT_EDGE_PLAIN);
@@ -268,7 +270,8 @@ areas_of_random_outlines_agree_with_ours (void **state)
       g_autoptr(HutRegion) placed = hut_random_placed (&random, region);
       const double geos_mm2 = hut_geos_op_area_mm2 (placed, placed, HUT_GEOS_UNION, &error);
       const double ours_mm2 = hut_region_area_mm2 (placed);
-      const double slack_mm2 = arcs ? HUT_CHORD_MM * hut_region_length_mm (placed) : 1e-10 * ours_mm2;
+      const double slack_mm2 = arcs ? HUT_CHORD_MM * hut_region_length_mm (placed)
+                                    : 1e-10 * ours_mm2;
 
       if (fabs (geos_mm2 - ours_mm2) > slack_mm2)
         fail_msg ("seed %" G_GUINT64_FORMAT ": GEOS %.9f, ours %.9f mm2", seed, geos_mm2, ours_mm2);
@@ -285,7 +288,8 @@ check_many (gpointer data)
     {
       g_autoptr(GError) error = NULL;
 
-      right += !hut_geos_is_valid (torn, &error) && strstr (error->message, "(5.000, 5.000)") != NULL;
+      right += !hut_geos_is_valid (torn, &error)
+               && strstr (error->message, "(5.000, 5.000)") != NULL;
     }
   return GUINT_TO_POINTER (right);
 }

@@ -52,7 +52,8 @@ lines_agree (guint64 seed,
   g_autoptr(HutRegion) region = new_placed_fingers (random, FALSE);
   const double by_mm = random_offset_mm (random, 0.35 * HUT_RANDOM_LEAST_MM);
   g_autoptr(GError) error = NULL;
-  g_autoptr(HutRegion) moved = hut_region_dup_offset (region, &(HutOffset) { by_mm, by_mm }, &error);
+  g_autoptr(HutRegion) moved = hut_region_dup_offset (region, &(HutOffset) { by_mm, by_mm },
+                                                      &error);
 
   if (moved == NULL)
     fail_msg ("seed %" G_GUINT64_FORMAT " by %g: %s", seed, by_mm, error->message);
@@ -61,7 +62,8 @@ lines_agree (guint64 seed,
   const double ours_mm2 = hut_region_area_mm2 (moved);
 
   if (!(fabs (geos_mm2 / ours_mm2 - 1) <= 1e-9))
-    fail_msg ("seed %" G_GUINT64_FORMAT " by %g: GEOS %.9f, ours %.9f mm2", seed, by_mm, geos_mm2, ours_mm2);
+    fail_msg ("seed %" G_GUINT64_FORMAT " by %g: GEOS %.9f, ours %.9f mm2", seed, by_mm, geos_mm2,
+              ours_mm2);
 }
 
 static void
@@ -77,7 +79,8 @@ arcs_agree (guint64 seed,
   g_autoptr(HutRegion) region = new_placed_fingers (random, TRUE);
   const double by_mm = random_offset_mm (random, 0.15);
   g_autoptr(GError) error = NULL;
-  g_autoptr(HutRegion) moved = hut_region_dup_offset (region, &(HutOffset) { by_mm, by_mm }, &error);
+  g_autoptr(HutRegion) moved = hut_region_dup_offset (region, &(HutOffset) { by_mm, by_mm },
+                                                      &error);
 
   if (moved == NULL)
     fail_msg ("seed %" G_GUINT64_FORMAT " by %g: %s", seed, by_mm, error->message);
@@ -98,7 +101,8 @@ arcs_agree (guint64 seed,
         }
     }
   if (!(fabs (geos_mm2 - ours_mm2) <= HUT_CHORD_MM * arcs_mm + 1e-9 * ours_mm2))
-    fail_msg ("seed %" G_GUINT64_FORMAT " by %g: GEOS %.9f, ours %.9f mm2", seed, by_mm, geos_mm2, ours_mm2);
+    fail_msg ("seed %" G_GUINT64_FORMAT " by %g: GEOS %.9f, ours %.9f mm2", seed, by_mm, geos_mm2,
+              ours_mm2);
 }
 
 static void
@@ -122,8 +126,8 @@ assert_same_path (guint64 seed,
 
       if (!(hut_point_distance_mm (a->p, b->p) < 1e-9) || !(fabs (a->bulge - b->bulge) < 1e-9)
           || a->kind != b->kind)
-        fail_msg ("seed %" G_GUINT64_FORMAT ": corner %u is (%.12f, %.12f), must be (%.12f, %.12f)", seed, i,
-                  a->p.u, a->p.v, b->p.u, b->p.v);
+        fail_msg ("seed %" G_GUINT64_FORMAT ": corner %u is (%.12f, %.12f), must be (%.12f, %.12f)",
+                  seed, i, a->p.u, a->p.v, b->p.u, b->p.v);
     }
 }
 
@@ -136,13 +140,15 @@ comes_back (guint64 seed,
   const HutOffset back = { -there.plain_mm, -there.mating_mm };
   g_autoptr(GError) error = NULL;
   g_autoptr(HutRegion) moved = hut_region_dup_offset (region, &there, &error);
-  g_autoptr(HutRegion) returned = moved != NULL ? hut_region_dup_offset (moved, &back, &error) : NULL;
+  g_autoptr(HutRegion) returned = moved != NULL ? hut_region_dup_offset (moved, &back, &error)
+                                                : NULL;
 
   if (returned == NULL)
     fail_msg ("seed %" G_GUINT64_FORMAT ": %s", seed, error->message);
   assert_same_path (seed, returned->outer, region->outer);
   for (guint i = 0; i < region->holes->len; i++)
-    assert_same_path (seed, g_ptr_array_index (returned->holes, i), g_ptr_array_index (region->holes, i));
+    assert_same_path (seed, g_ptr_array_index (returned->holes, i),
+                      g_ptr_array_index (region->holes, i));
 }
 
 static void
@@ -151,7 +157,8 @@ there_and_back_is_the_same_outline (void **state)
   for_each_seed (2000, comes_back);
 }
 
-/* Half the bottom of the narrowest gap between two fingers, mm: an edge with right turns at both ends. */
+/* Half the bottom of the narrowest gap between two fingers, mm: an edge with right turns at both
+ * ends. */
 static double
 narrowest_gap_mm (const HutPath *path)
 {
@@ -160,8 +167,10 @@ narrowest_gap_mm (const HutPath *path)
 
   for (guint i = 0; i < count; i++)
     {
-      const HutPoint a = hut_path_get (path, (i + count - 1) % count)->p, b = hut_path_get (path, i)->p;
-      const HutPoint c = hut_path_get (path, (i + 1) % count)->p, d = hut_path_get (path, (i + 2) % count)->p;
+      const HutPoint a = hut_path_get (path, (i + count - 1) % count)->p,
+                     b = hut_path_get (path, i)->p;
+      const HutPoint c = hut_path_get (path, (i + 1) % count)->p,
+                     d = hut_path_get (path, (i + 2) % count)->p;
 
       if (hut_point_cross (hut_point_minus (b, a), hut_point_minus (c, b)) < 0
           && hut_point_cross (hut_point_minus (c, b), hut_point_minus (d, c)) < 0)
@@ -202,7 +211,8 @@ vanishes_in_time (guint64 seed,
     return; /* no gap and no hole: grows without end */
 
   const double by_mm = most_mm * hut_random_between (random, 0.01, 2);
-  g_autoptr(HutRegion) moved = hut_region_dup_offset (region, &(HutOffset) { by_mm, by_mm }, &error);
+  g_autoptr(HutRegion) moved = hut_region_dup_offset (region, &(HutOffset) { by_mm, by_mm },
+                                                      &error);
 
   if (fabs (by_mm - most_mm) < HUT_GRID_MM)
     return;
@@ -223,11 +233,13 @@ static void
 never_silently_wrong (guint64 seed,
                       HutRandom *random)
 {
-  g_autoptr(HutRegion) plain = seed % 2 ? hut_random_bridge (random) : hut_random_fingers (random, FALSE);
+  g_autoptr(HutRegion) plain = seed % 2 ? hut_random_bridge (random)
+                                        : hut_random_fingers (random, FALSE);
   g_autoptr(HutRegion) region = hut_random_placed (random, plain);
   const double by_mm = random_offset_mm (random, 8);
   g_autoptr(GError) error = NULL;
-  g_autoptr(HutRegion) moved = hut_region_dup_offset (region, &(HutOffset) { by_mm, by_mm }, &error);
+  g_autoptr(HutRegion) moved = hut_region_dup_offset (region, &(HutOffset) { by_mm, by_mm },
+                                                      &error);
 
   if (moved == NULL)
     {
@@ -240,7 +252,8 @@ never_silently_wrong (guint64 seed,
   const double ours_mm2 = hut_region_area_mm2 (moved);
 
   if (!(fabs (geos_mm2 / ours_mm2 - 1) <= 1e-9))
-    fail_msg ("seed %" G_GUINT64_FORMAT " by %g: GEOS %.9f, ours %.9f mm2", seed, by_mm, geos_mm2, ours_mm2);
+    fail_msg ("seed %" G_GUINT64_FORMAT " by %g: GEOS %.9f, ours %.9f mm2", seed, by_mm, geos_mm2,
+              ours_mm2);
 }
 
 static void

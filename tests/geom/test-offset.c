@@ -59,9 +59,11 @@ assert_corners (const HutPath *path,
     {
       const HutVertex *vertex = hut_path_get (path, i);
 
-      if (fabs (vertex->p.u - corners[i].u_mm) > 1e-12 || fabs (vertex->p.v - corners[i].v_mm) > 1e-12
+      if (fabs (vertex->p.u - corners[i].u_mm) > 1e-12
+          || fabs (vertex->p.v - corners[i].v_mm) > 1e-12
           || fabs (vertex->bulge - corners[i].bulge) > 1e-12)
-        fail_msg ("corner %u is (%.15g, %.15g) bulge %.15g", i, vertex->p.u, vertex->p.v, vertex->bulge);
+        fail_msg ("corner %u is (%.15g, %.15g) bulge %.15g", i, vertex->p.u, vertex->p.v,
+                  vertex->bulge);
     }
 }
 
@@ -99,7 +101,8 @@ rounded_outline_grows_and_its_hole_shrinks_with_arcs_on_their_centres (void **st
     { 100, 70.1, 0 }, { 20, 70.1, QUARTER }, { 9.9, 60, 0 }, { 9.9, 20, QUARTER },
   };
   static const Corner hole[] = { { 45.1, 40, -1 }, { 74.9, 40, -1 } };
-  g_autoptr(HutRegion) region = hut_region_new (hut_path_new_rect ((HutRect) { 10, 10, 110, 70 }, 10));
+  g_autoptr(HutRegion) region = hut_region_new (
+    hut_path_new_rect ((HutRect) { 10, 10, 110, 70 }, 10));
 
   hut_region_take_hole (region, hut_path_new_circle ((HutPoint) { 60, 40 }, 15));
 
@@ -113,7 +116,9 @@ rounded_outline_grows_and_its_hole_shrinks_with_arcs_on_their_centres (void **st
 static void
 negative_offset_shrinks_the_outline_and_grows_the_hole (void **state)
 {
-  static const Corner outer[] = { { 0.5, 0.5, 0 }, { 19.5, 0.5, 0 }, { 19.5, 9.5, 0 }, { 0.5, 9.5, 0 } };
+  static const Corner outer[] = {
+    { 0.5, 0.5, 0 }, { 19.5, 0.5, 0 }, { 19.5, 9.5, 0 }, { 0.5, 9.5, 0 }
+  };
   static const Corner hole[] = { { 7.5, 5, -1 }, { 12.5, 5, -1 } };
   g_autoptr(HutRegion) region = new_rect (20, 10);
 
@@ -128,7 +133,9 @@ negative_offset_shrinks_the_outline_and_grows_the_hole (void **state)
 static void
 each_kind_of_edge_has_its_own_distance (void **state)
 {
-  static const Corner must_be[] = { { -0.1, -0.1, 0 }, { 20.06, -0.1, 0 }, { 20.06, 10.1, 0 }, { -0.1, 10.1, 0 } };
+  static const Corner must_be[] = {
+    { -0.1, -0.1, 0 }, { 20.06, -0.1, 0 }, { 20.06, 10.1, 0 }, { -0.1, 10.1, 0 }
+  };
   g_autoptr(HutRegion) region = hut_region_new (hut_path_new ());
 
   hut_path_append (region->outer, (HutPoint) { 0, 0 }, 0, HUT_EDGE_PLAIN);
@@ -136,7 +143,8 @@ each_kind_of_edge_has_its_own_distance (void **state)
   hut_path_append (region->outer, (HutPoint) { 20, 10 }, 0, HUT_EDGE_PLAIN);
   hut_path_append (region->outer, (HutPoint) { 0, 10 }, 0, HUT_EDGE_PLAIN);
 
-  g_autoptr(HutRegion) moved = offset_ok (region, (HutOffset) { .plain_mm = 0.1, .mating_mm = 0.06 });
+  g_autoptr(HutRegion) moved = offset_ok (region,
+                                          (HutOffset) { .plain_mm = 0.1, .mating_mm = 0.06 });
 
   assert_corners (moved->outer, must_be, G_N_ELEMENTS (must_be));
   assert_int_equal (hut_path_get (moved->outer, 1)->kind, HUT_EDGE_MATING);
@@ -164,7 +172,8 @@ static void
 edges_in_line_with_two_distances_jog_across (void **state)
 {
   static const Corner must_be[] = {
-    { -0.1, -0.1, 0 }, { 8, -0.1, 0 }, { 8, -0.06, 0 }, { 20.1, -0.06, 0 }, { 20.1, 10.1, 0 }, { -0.1, 10.1, 0 },
+    { -0.1, -0.1, 0 },  { 8, -0.1, 0 },    { 8, -0.06, 0 },
+    { 20.1, -0.06, 0 }, { 20.1, 10.1, 0 }, { -0.1, 10.1, 0 },
   };
   g_autoptr(HutRegion) region = hut_region_new (hut_path_new ());
 
@@ -174,7 +183,8 @@ edges_in_line_with_two_distances_jog_across (void **state)
   hut_path_append (region->outer, (HutPoint) { 20, 10 }, 0, HUT_EDGE_PLAIN);
   hut_path_append (region->outer, (HutPoint) { 0, 10 }, 0, HUT_EDGE_PLAIN);
 
-  g_autoptr(HutRegion) moved = offset_ok (region, (HutOffset) { .plain_mm = 0.1, .mating_mm = 0.06 });
+  g_autoptr(HutRegion) moved = offset_ok (region,
+                                          (HutOffset) { .plain_mm = 0.1, .mating_mm = 0.06 });
 
   assert_corners (moved->outer, must_be, G_N_ELEMENTS (must_be));
   assert_int_equal (hut_path_get (moved->outer, 1)->kind, HUT_EDGE_PLAIN); /* the jog */
@@ -184,8 +194,12 @@ edges_in_line_with_two_distances_jog_across (void **state)
 static void
 edges_in_line_with_one_distance_stay_in_line (void **state)
 {
-  static const Corner corners[] = { { 0, 0, 0 }, { 8, 0, 0 }, { 20, 0, 0 }, { 20, 10, 0 }, { 0, 10, 0 } };
-  static const Corner must_be[] = { { -1, -1, 0 }, { 8, -1, 0 }, { 21, -1, 0 }, { 21, 11, 0 }, { -1, 11, 0 } };
+  static const Corner corners[] = {
+    { 0, 0, 0 }, { 8, 0, 0 }, { 20, 0, 0 }, { 20, 10, 0 }, { 0, 10, 0 }
+  };
+  static const Corner must_be[] = {
+    { -1, -1, 0 }, { 8, -1, 0 }, { 21, -1, 0 }, { 21, 11, 0 }, { -1, 11, 0 }
+  };
   g_autoptr(HutRegion) region = new_region (corners, G_N_ELEMENTS (corners));
   g_autoptr(HutRegion) moved = offset_ok (region, even (1));
 
@@ -203,8 +217,10 @@ half_disc_meets_its_diameter_on_the_moved_circle (void **state)
   g_autoptr(HutRegion) shrunk = offset_ok (region, even (-0.5));
   const double grown_turn_rad = G_PI + 2 * asin (0.5 / 5.5);
   const double shrunk_turn_rad = G_PI - 2 * asin (0.5 / 4.5);
-  const Corner grown_must_be[] = { { -sqrt (30), -0.5, 0 }, { sqrt (30), -0.5, tan (grown_turn_rad / 4) } };
-  const Corner shrunk_must_be[] = { { -sqrt (20), 0.5, 0 }, { sqrt (20), 0.5, tan (shrunk_turn_rad / 4) } };
+  const Corner grown_must_be[] = { { -sqrt (30), -0.5, 0 },
+                                   { sqrt (30), -0.5, tan (grown_turn_rad / 4) } };
+  const Corner shrunk_must_be[] = { { -sqrt (20), 0.5, 0 },
+                                    { sqrt (20), 0.5, tan (shrunk_turn_rad / 4) } };
 
   assert_corners (grown->outer, grown_must_be, 2);
   assert_corners (shrunk->outer, shrunk_must_be, 2);
@@ -213,9 +229,10 @@ half_disc_meets_its_diameter_on_the_moved_circle (void **state)
 static void
 round_bite_narrows_by_the_offset (void **state)
 {
-  /* 20 x 10 with a half round bite of radius 3 round (10, 10): top edge to 10.5, radius 2.5, corners
-   * sqrt (6.25 - 0.25) from the middle. */
-  static const Corner corners[] = { { 0, 0, 0 }, { 20, 0, 0 }, { 20, 10, 0 }, { 13, 10, -1 }, { 7, 10, 0 }, { 0, 10, 0 } };
+  /* 20 x 10 with a half round bite of radius 3 round (10, 10): top edge to 10.5, radius 2.5,
+   * corners sqrt (6.25 - 0.25) from the middle. */
+  static const Corner corners[] = { { 0, 0, 0 },    { 20, 0, 0 }, { 20, 10, 0 },
+                                    { 13, 10, -1 }, { 7, 10, 0 }, { 0, 10, 0 } };
   g_autoptr(HutRegion) region = new_region (corners, G_N_ELEMENTS (corners));
   g_autoptr(HutRegion) moved = offset_ok (region, even (0.5));
   const HutSegment bite = hut_path_get_segment (moved->outer, 3);
@@ -248,8 +265,8 @@ lens_of_two_arcs_keeps_both_centres (void **state)
 static void
 arcs_with_different_radii_meet_where_the_moved_circles_do (void **state)
 {
-  /* Lower arc: radius 5 round (0, 3); upper arc: radius 4 round (0, 0), a half circle. By 1: radius 6
-   * round (0, 3), radius 5 round (0, 0): v = (25 - 36 + 9) / 6 = -1/3. */
+  /* Lower arc: radius 5 round (0, 3); upper arc: radius 4 round (0, 0), a half circle. By 1: radius
+   * 6 round (0, 3), radius 5 round (0, 0): v = (25 - 36 + 9) / 6 = -1/3. */
   static const Corner corners[] = { { -4, 0, 0.5 }, { 4, 0, 1 } };
   g_autoptr(HutRegion) region = new_region (corners, G_N_ELEMENTS (corners));
   g_autoptr(HutRegion) moved = offset_ok (region, even (1));
@@ -271,8 +288,10 @@ circle_of_many_arcs_stays_concentric (void **state)
     {
       const double next_rad = i < 4 ? angles_rad[i + 1] : 2 * G_PI;
 
-      hut_path_append (region->outer, (HutPoint) { centre.u + 9 * cos (angles_rad[i]), centre.v + 9 * sin (angles_rad[i]) },
-                       tan ((next_rad - angles_rad[i]) / 4), HUT_EDGE_PLAIN);
+      hut_path_append (
+        region->outer,
+        (HutPoint) { centre.u + 9 * cos (angles_rad[i]), centre.v + 9 * sin (angles_rad[i]) },
+        tan ((next_rad - angles_rad[i]) / 4), HUT_EDGE_PLAIN);
     }
 
   g_autoptr(HutRegion) moved = offset_ok (region, even (-4));
@@ -296,7 +315,8 @@ smooth_join_that_the_grid_has_bent_stays_in_one_piece (void **state)
     {
       const HutVertex *vertex = hut_path_get (path, i);
 
-      hut_path_append (region->outer, (HutPoint) { hut_snap_mm (vertex->p.u), hut_snap_mm (vertex->p.v) },
+      hut_path_append (region->outer,
+                       (HutPoint) { hut_snap_mm (vertex->p.u), hut_snap_mm (vertex->p.v) },
                        vertex->bulge, vertex->kind);
     }
   for (int tenth = -30; tenth <= 30; tenth++)
@@ -304,7 +324,8 @@ smooth_join_that_the_grid_has_bent_stays_in_one_piece (void **state)
       const double by_mm = tenth / 10.0;
       g_autoptr(HutRegion) moved = offset_ok (region, even (by_mm));
       /* Area of a rounded plate of 50 + 2 d by 30 + 2 d with radius 4 + d */
-      const double must_be_mm2 = (50 + 2 * by_mm) * (30 + 2 * by_mm) - (4 - G_PI) * (4 + by_mm) * (4 + by_mm);
+      const double must_be_mm2 = (50 + 2 * by_mm) * (30 + 2 * by_mm)
+                                 - (4 - G_PI) * (4 + by_mm) * (4 + by_mm);
 
       assert_int_equal (hut_path_get_count (moved->outer), 8);
       assert_near (hut_region_area_mm2 (moved), must_be_mm2, 0.001 * 160); /* grid times length */
@@ -314,7 +335,8 @@ smooth_join_that_the_grid_has_bent_stays_in_one_piece (void **state)
 static void
 doubled_points_are_dropped_without_error (void **state)
 {
-  static const Corner corners[] = { { 0, 0, 0 }, { 20, 0, 0 }, { 20, 0, 0 }, { 20, 10, 0 }, { 0, 10, 0 }, { 0, 0, 0 } };
+  static const Corner corners[] = { { 0, 0, 0 },   { 20, 0, 0 }, { 20, 0, 0 },
+                                    { 20, 10, 0 }, { 0, 10, 0 }, { 0, 0, 0 } };
   g_autoptr(HutRegion) region = new_region (corners, G_N_ELEMENTS (corners));
   g_autoptr(HutRegion) moved = offset_ok (region, even (1));
 
@@ -325,7 +347,8 @@ doubled_points_are_dropped_without_error (void **state)
 static void
 no_offset_is_the_same_outline (void **state)
 {
-  static const Corner corners[] = { { 0, 0, 0 }, { 20, 0, 0 }, { 20, 10, 0 }, { 13, 10, -1 }, { 7, 10, 0 }, { 0, 10, 0 } };
+  static const Corner corners[] = { { 0, 0, 0 },    { 20, 0, 0 }, { 20, 10, 0 },
+                                    { 13, 10, -1 }, { 7, 10, 0 }, { 0, 10, 0 } };
   g_autoptr(HutRegion) region = new_region (corners, G_N_ELEMENTS (corners));
   g_autoptr(HutRegion) moved = offset_ok (region, even (0));
 
@@ -337,7 +360,8 @@ narrow_notch_is_an_error_where_it_is (void **state)
 {
   /* 20 x 10 with a notch 0.2 wide and 3 deep in its top. */
   static const Corner corners[] = {
-    { 0, 0, 0 }, { 20, 0, 0 }, { 20, 10, 0 }, { 10.2, 10, 0 }, { 10.2, 7, 0 }, { 10, 7, 0 }, { 10, 10, 0 }, { 0, 10, 0 },
+    { 0, 0, 0 },    { 20, 0, 0 }, { 20, 10, 0 }, { 10.2, 10, 0 },
+    { 10.2, 7, 0 }, { 10, 7, 0 }, { 10, 10, 0 }, { 0, 10, 0 },
   };
   g_autoptr(HutRegion) region = new_region (corners, G_N_ELEMENTS (corners));
   g_autoptr(HutRegion) moved = offset_ok (region, even (0.099));
@@ -352,8 +376,8 @@ narrow_mouth_of_a_wide_slot_is_an_error (void **state)
 {
   /* A T-slot: the mouth is 0.2 wide, the inside 4: no edge is short, but two outlines cross. */
   static const Corner corners[] = {
-    { 0, 0, 0 }, { 20, 0, 0 }, { 20, 10, 0 }, { 10.2, 10, 0 }, { 10.2, 7, 0 }, { 12, 7, 0 }, { 12, 3, 0 },
-    { 8, 3, 0 }, { 8, 7, 0 }, { 10, 7, 0 }, { 10, 10, 0 }, { 0, 10, 0 },
+    { 0, 0, 0 },  { 20, 0, 0 }, { 20, 10, 0 }, { 10.2, 10, 0 }, { 10.2, 7, 0 }, { 12, 7, 0 },
+    { 12, 3, 0 }, { 8, 3, 0 },  { 8, 7, 0 },   { 10, 7, 0 },    { 10, 10, 0 },  { 0, 10, 0 },
   };
   g_autoptr(HutRegion) region = new_region (corners, G_N_ELEMENTS (corners));
   g_autoptr(HutRegion) moved = offset_ok (region, even (0.09));
@@ -400,7 +424,8 @@ finger_that_the_tool_eats_is_an_error (void **state)
 {
   /* A tongue 1 wide and a bump of radius 0.5 on a plate, shrunk by 0.5. */
   static const Corner tongue[] = {
-    { 0, 0, 0 }, { 20, 0, 0 }, { 20, 10, 0 }, { 11, 10, 0 }, { 11, 14, 0 }, { 10, 14, 0 }, { 10, 10, 0 }, { 0, 10, 0 },
+    { 0, 0, 0 },   { 20, 0, 0 },  { 20, 10, 0 }, { 11, 10, 0 },
+    { 11, 14, 0 }, { 10, 14, 0 }, { 10, 10, 0 }, { 0, 10, 0 },
   };
   static const Corner bump[] = {
     { 0, 0, 0 }, { 20, 0, 0 }, { 20, 10, 0 }, { 10.5, 10, 1 }, { 9.5, 10, 0 }, { 0, 10, 0 },
@@ -419,7 +444,8 @@ static void
 bump_that_leaves_its_line_is_an_error (void **state)
 {
   /* A flat arc, sagitta 0.2, that sticks out of the top: shrunk by 5 line and circle part. */
-  static const Corner corners[] = { { 0, 0, 0 }, { 40, 0, 0 }, { 40, 30, 0 }, { 21, 30, 0.2 }, { 19, 30, 0 }, { 0, 30, 0 } };
+  static const Corner corners[] = { { 0, 0, 0 },     { 40, 0, 0 },  { 40, 30, 0 },
+                                    { 21, 30, 0.2 }, { 19, 30, 0 }, { 0, 30, 0 } };
   g_autoptr(HutRegion) region = new_region (corners, G_N_ELEMENTS (corners));
 
   assert_refused (region, even (-5), HUT_GEOM_ERROR_VANISHED, "mm");
@@ -429,7 +455,8 @@ static void
 torn_outlines_are_invalid_not_vanished (void **state)
 {
   static const Corner bow_tie[] = { { 0, 0, 0 }, { 10, 10, 0 }, { 10, 0, 0 }, { 0, 10, 0 } };
-  static const Corner spike[] = { { 0, 0, 0 }, { 10, 0, 0 }, { 10, 10, 0 }, { 0, 10, 0 }, { 0, 15, 0 }, { 0, 10, 0 } };
+  static const Corner spike[] = { { 0, 0, 0 },  { 10, 0, 0 }, { 10, 10, 0 },
+                                  { 0, 10, 0 }, { 0, 15, 0 }, { 0, 10, 0 } };
   g_autoptr(HutRegion) a = new_region (bow_tie, G_N_ELEMENTS (bow_tie));
   g_autoptr(HutRegion) b = new_region (spike, G_N_ELEMENTS (spike));
   g_autoptr(HutRegion) c = hut_region_new (hut_path_new ());

@@ -37,8 +37,8 @@ assert_vertex (const HutPath *path,
   const HutVertex *vertex = hut_path_get (path, index);
 
   if (vertex->p.u != u_mm || vertex->p.v != v_mm || vertex->bulge != bulge)
-    fail_msg ("corner %u is (%.17g, %.17g) bulge %.17g, must be (%g, %g) bulge %g", index, vertex->p.u,
-              vertex->p.v, vertex->bulge, u_mm, v_mm, bulge);
+    fail_msg ("corner %u is (%.17g, %.17g) bulge %.17g, must be (%g, %g) bulge %g", index,
+              vertex->p.u, vertex->p.v, vertex->bulge, u_mm, v_mm, bulge);
 }
 
 static void
@@ -289,7 +289,8 @@ containing_is_exact_with_arcs (void **state)
 static void
 arc_of_more_than_a_half_circle_contains_what_lies_behind_its_chord (void **state)
 {
-  /* Three quarters of a disc of radius 10 round (0, 0), from 0 to 270 degrees, closed by its chord. */
+  /* Three quarters of a disc of radius 10 round (0, 0), from 0 to 270 degrees, closed by its
+   * chord. */
   g_autoptr(HutPath) path = hut_path_new ();
 
   hut_path_append (path, (HutPoint) { 10, 0 }, 2.414213562373095, HUT_EDGE_PLAIN);
@@ -301,7 +302,8 @@ arc_of_more_than_a_half_circle_contains_what_lies_behind_its_chord (void **state
   assert_true (hut_path_locate (path, (HutPoint) { 6, -6 }) == HUT_PATH_SIDE_OUTSIDE);
 }
 
-/* Even-odd test over the flattened path: another route, wrong within the chord error of the border. */
+/* Even-odd test over the flattened path: another route, wrong within the chord error of the
+ * border. */
 static gboolean
 flat_contains (const GArray *points,
                HutPoint p)
@@ -332,7 +334,8 @@ containing_agrees_with_the_flattened_path_on_random_outlines (void **state)
 
       g_autoptr(HutRegion) region = hut_random_plate (&random);
       g_autoptr(HutRegion) placed = hut_random_placed (&random, region);
-      const HutPath *path = placed->holes->len > 0 ? g_ptr_array_index (placed->holes, 0) : placed->outer;
+      const HutPath *path = placed->holes->len > 0 ? g_ptr_array_index (placed->holes, 0)
+                                                   : placed->outer;
       g_autoptr(GArray) points = hut_path_dup_flat (path, NULL);
       const HutRect bounds = hut_path_bounds (path);
 
@@ -447,9 +450,11 @@ infinite_and_undefined_numbers_are_seen (void **state)
 static void
 right_angles_are_exact (void **state)
 {
-  static const double turns_rad[] = { -5 * G_PI_2, -G_PI, -G_PI_2, 0, G_PI_2, G_PI, 3 * G_PI_2, 2 * G_PI, 450 * G_PI / 180 };
-  static const HutPoint must_be[] = { { 7.1, -3.3 }, { -3.3, -7.1 }, { 7.1, -3.3 }, { 3.3, 7.1 }, { -7.1, 3.3 },
-                                      { -3.3, -7.1 }, { 7.1, -3.3 }, { 3.3, 7.1 }, { -7.1, 3.3 } };
+  static const double turns_rad[] = { -5 * G_PI_2, -G_PI,    -G_PI_2,         0, G_PI_2, G_PI,
+                                      3 * G_PI_2,  2 * G_PI, 450 * G_PI / 180 };
+  static const HutPoint must_be[] = { { 7.1, -3.3 }, { -3.3, -7.1 }, { 7.1, -3.3 },
+                                      { 3.3, 7.1 },  { -7.1, 3.3 },  { -3.3, -7.1 },
+                                      { 7.1, -3.3 }, { 3.3, 7.1 },   { -7.1, 3.3 } };
 
   for (guint i = 0; i < G_N_ELEMENTS (turns_rad); i++)
     {

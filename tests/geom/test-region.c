@@ -111,7 +111,8 @@ placed_region_contains_the_placed_points (void **state)
   hut_random_init (&random, 1);
   for (guint i = 0; i < 5000; i++)
     {
-      const HutPoint p = { hut_random_between (&random, 0, 120), hut_random_between (&random, 0, 80) };
+      const HutPoint p = { hut_random_between (&random, 0, 120),
+                           hut_random_between (&random, 0, 80) };
 
       assert_true (hut_region_contains (region, p)
                    == hut_region_contains (placed, hut_placement_apply (&placement, p)));

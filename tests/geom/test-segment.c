@@ -114,7 +114,8 @@ integrated_cap_mm2 (double bulge)
   for (int i = 0; i <= steps; i++)
     {
       const double x_mm = -1 + chord_mm * i / steps;
-      const double height_mm = sqrt (radius_mm * radius_mm - x_mm * x_mm) - (radius_mm - sagitta_mm);
+      const double height_mm = sqrt (radius_mm * radius_mm - x_mm * x_mm)
+                               - (radius_mm - sagitta_mm);
 
       sum += height_mm * (i == 0 || i == steps ? 1 : i % 2 ? 4 : 2);
     }
@@ -151,7 +152,9 @@ bounds_take_in_the_quadrant_points_that_the_arc_passes (void **state)
   const HutSegment lower_half = { { -3, 0 }, { 3, 0 }, 1, HUT_EDGE_PLAIN };
   const HutSegment upper_half = { { -3, 0 }, { 3, 0 }, -1, HUT_EDGE_PLAIN };
   /* A sixth of a circle round (0, 0), from 60 to 120 degrees, over 12 o'clock. */
-  const HutSegment sixth = { { 5, 5 * sqrt (3) }, { -5, 5 * sqrt (3) }, tan (G_PI / 12), HUT_EDGE_PLAIN };
+  const HutSegment sixth = {
+    { 5, 5 * sqrt (3) }, { -5, 5 * sqrt (3) }, tan (G_PI / 12), HUT_EDGE_PLAIN
+  };
 
   assert_bounds (hut_segment_bounds (&line), (HutRect) { 2, 1, 5, 7 });
   assert_bounds (hut_segment_bounds (&quarter), (HutRect) { 100, 10, 110, 20 });
@@ -183,8 +186,10 @@ nearest_point_is_the_foot_or_an_end (void **state)
   assert_nearest (&line, (HutPoint) { 13, 5 }, (HutPoint) { 10, 0 });
   assert_nearest (&dot, (HutPoint) { 9, 9 }, (HutPoint) { 4, 4 });
   /* 45 degrees down right of the centre: inside and outside of the circle */
-  assert_nearest (&quarter, (HutPoint) { 101, 19 }, (HutPoint) { 100 + 5 * M_SQRT2, 20 - 5 * M_SQRT2 });
-  assert_nearest (&quarter, (HutPoint) { 200, -80 }, (HutPoint) { 100 + 5 * M_SQRT2, 20 - 5 * M_SQRT2 });
+  assert_nearest (&quarter, (HutPoint) { 101, 19 },
+                  (HutPoint) { 100 + 5 * M_SQRT2, 20 - 5 * M_SQRT2 });
+  assert_nearest (&quarter, (HutPoint) { 200, -80 },
+                  (HutPoint) { 100 + 5 * M_SQRT2, 20 - 5 * M_SQRT2 });
   /* above the centre: beyond the turn of the quarter, on the rest */
   assert_nearest (&quarter, (HutPoint) { 101, 40 }, (HutPoint) { 110, 20 });
   assert_nearest (&rest, (HutPoint) { 100, 40 }, (HutPoint) { 100, 30 });
@@ -217,7 +222,8 @@ point_on_the_chord_is_inside_the_two_arcs_over_it (void **state)
   const HutPoint middle = { 0, 0 };
 
   /* The closed disc of the two half circles holds the middle of its chord whichever way we look. */
-  assert_true (hut_segment_is_crossed (&level, middle) != hut_segment_is_crossed (&level_up, middle));
+  assert_true (hut_segment_is_crossed (&level, middle)
+               != hut_segment_is_crossed (&level_up, middle));
   /* Quarter and rest together are the whole circle. */
   assert_true (hut_segment_is_crossed (&quarter, on_chord)
                != hut_segment_is_crossed (&rest, on_chord));

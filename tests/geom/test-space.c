@@ -74,7 +74,9 @@ static void
 shadow_on_a_slanted_frame_takes_in_all_corners (void **state)
 {
   /* A frame turned by 45 degrees about z: a unit square seen over its corner is sqrt 2 wide. */
-  const HutFrame3 slanted = { { 0, 0, 0 }, { M_SQRT1_2, M_SQRT1_2, 0 }, { 0, 0, 1 }, { M_SQRT1_2, -M_SQRT1_2, 0 } };
+  const HutFrame3 slanted = {
+    { 0, 0, 0 }, { M_SQRT1_2, M_SQRT1_2, 0 }, { 0, 0, 1 }, { M_SQRT1_2, -M_SQRT1_2, 0 }
+  };
   const HutRect shadow = hut_frame3_shadow (&slanted, &unit);
 
   assert_near_mm (shadow.u0, 0, 1e-15);

@@ -1,9 +1,10 @@
 /* tests/geom/test-width-random.c: the narrowest web against brute force.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The other route: points are strewn densely along the border; every pair whose chord lies in material
- * and is shorter than with either or both points one step aside is let slide downhill, in ever
- * smaller steps along the border, until it stays. Corners, arcs and pairs of edges play no part in it. */
+ * The other route: points are strewn densely along the border; every pair whose chord lies in
+ * material and is shorter than with either or both points one step aside is let slide downhill, in
+ * ever smaller steps along the border, until it stays. Corners, arcs and pairs of edges play no
+ * part in it. */
 #include "config.h"
 #include "geom/hut-width.h"
 #include "hut-assert.h"
@@ -52,7 +53,8 @@ point_on_segment (const HutSegment *segment,
   const HutPoint from = hut_point_minus (segment->start, centre);
   const double angle_rad = atan2 (from.v, from.u) + share_ratio * 4 * atan (segment->bulge);
 
-  return (HutPoint) { centre.u + radius_mm * cos (angle_rad), centre.v + radius_mm * sin (angle_rad) };
+  return (HutPoint) { centre.u + radius_mm * cos (angle_rad),
+                     centre.v + radius_mm * sin (angle_rad) };
 }
 
 static HutPoint
@@ -290,7 +292,8 @@ check_seed (guint64 seed,
 
   /* Webs that are all but closed slide into what the other route calls a corner. */
   if (fabs (ours_mm - brute_mm) > AGREE_MM && ours_mm > 2 * COLLAPSED_MM)
-    fail_msg ("seed %" G_GUINT64_FORMAT ": web %.9g from (%.6f, %.6f) to (%.6f, %.6f), brute force %.9g, limit %g",
+    fail_msg ("seed %" G_GUINT64_FORMAT
+              ": web %.9g from (%.6f, %.6f) to (%.6f, %.6f), brute force %.9g, limit %g",
               seed, ours_mm, web.a.u, web.a.v, web.b.u, web.b.v, brute_mm, limit_mm);
   if (!found)
     return;
