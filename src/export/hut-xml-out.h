@@ -14,6 +14,7 @@ HutXmlOut *hut_xml_out_new (const char *root,
 void hut_xml_out_free (HutXmlOut *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutXmlOut, hut_xml_out_free)
 
+/* Opens an element inside the one that is open; close ends the last one opened. */
 void hut_xml_out_open (HutXmlOut *self,
                        const char *name);
 void hut_xml_out_close (HutXmlOut *self);
@@ -28,7 +29,7 @@ void hut_xml_out_text (HutXmlOut *self,
 void hut_xml_out_number (HutXmlOut *self,
                          const char *name,
                          double value);
-/* The same for several, parted by blanks. */
+/* The same for several numbers, parted by blanks. */
 void hut_xml_out_numbers (HutXmlOut *self,
                           const char *name,
                           const double *values,

@@ -58,6 +58,7 @@ hut_point_minus (HutPoint a,
   return (HutPoint) { a.u - b.u, a.v - b.v };
 }
 
+/* Inner product: mm2 for two lengths, mm for a length on a unit vector. */
 static inline double
 hut_point_dot (HutPoint a,
                HutPoint b)
@@ -65,7 +66,7 @@ hut_point_dot (HutPoint a,
   return a.u * b.u + a.v * b.v;
 }
 
-/* > 0 when @b points left of @a. */
+/* Outer product, mm2: > 0 when @b points left of @a. */
 static inline double
 hut_point_cross (HutPoint a,
                  HutPoint b)

@@ -67,7 +67,7 @@ def find_unitless(root):
 def says_unit(text):
     """TRUE when a comment in the text names a unit."""
     comments = " ".join(re.findall(r"/\*(?:.*?)\*/|/\*.*$|^ \*.*$", text, re.S | re.M))
-    return re.search(r"\b(mm|mm2|mm3|kg|deg(rees)?|rad|ratio|unit|px|matrix|decimal|double|number|kg/m3|"
+    return re.search(r"\b(mm|mm2|mm3|kg|deg(rees)?|rad|ratio|unit|px|matrix|decimals?|doubles?|numbers?|kg/m3|"
                      r"currency)\b", comments) is not None
 
 
