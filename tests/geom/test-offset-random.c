@@ -154,7 +154,7 @@ comes_back (guint64 seed,
 static void
 there_and_back_is_the_same_outline (void **state)
 {
-  for_each_seed (2000, comes_back);
+  for_each_seed (LINE_SEEDS, comes_back);
 }
 
 /* Half the bottom of the narrowest gap between two fingers, mm: an edge with right turns at both
@@ -226,7 +226,7 @@ vanishes_in_time (guint64 seed,
 static void
 growing_fails_exactly_when_a_gap_or_hole_has_no_room_for_the_tool (void **state)
 {
-  for_each_seed (2000, vanishes_in_time);
+  for_each_seed (1000, vanishes_in_time);
 }
 
 static void
@@ -259,7 +259,7 @@ never_silently_wrong (guint64 seed,
 static void
 large_offset_is_right_or_an_error_but_never_silently_wrong (void **state)
 {
-  for_each_seed (2000, never_silently_wrong);
+  for_each_seed (1000, never_silently_wrong);
 }
 
 int
