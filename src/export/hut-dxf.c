@@ -12,8 +12,8 @@
 #include "export/hut-write.h"
 #include <math.h>
 
-/* Decimals of a bulge: a ratio of up to 1 that turns into lengths of up to metres. */
-#define BULGE_DECIMALS 15
+/* Decimals of a bulge: a ratio, times a radius of up to metres still right to 1e-9 mm. */
+#define BULGE_DECIMALS 12
 /* Handles below this one belong to the fixed parts. */
 #define FIRST_HANDLE 0x40u
 

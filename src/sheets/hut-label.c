@@ -3,8 +3,8 @@
  *
  * Strategy: the border of the part becomes short lines; a label is a box with its distance to the
  * edge all round. A box lies in the material when its middle does and no border line touches it.
- * Middles are tried on a grid over the part; the nearest to the part's middle wins. Not promised:
- * the one best place; a gap between two grid points may be missed. */
+ * Middles are tried on a grid over the part, nearest to the middle first. Not promised: the one best
+ * place; a gap between two grid points may be missed. */
 #define G_LOG_DOMAIN "hut-sheets"
 #include "config.h"
 #include "sheets/hut-label.h"
@@ -110,6 +110,49 @@ has_room (const HutPart *part,
   return hut_region_contains (part->region, middle);
 }
 
+/* A middle to try, in steps from the part's own middle. */
+typedef struct
+{
+  int u_count, v_count;
+  double away_mm2;
+} Try;
+
+static int
+compare_tries (gconstpointer a_,
+               gconstpointer b_)
+{
+  const Try *a = a_, *b = b_;
+
+  if (a->away_mm2 != b->away_mm2)
+    return a->away_mm2 < b->away_mm2 ? -1 : 1;
+  if (a->v_count != b->v_count)
+    return a->v_count - b->v_count;
+  return a->u_count - b->u_count;
+}
+
+/* (transfer full) (element-type Try): a grid around (0, 0), which is its first point. */
+static GArray *
+new_tries (double step_u_mm,
+           double step_v_mm,
+           double room_u_mm,
+           double room_v_mm)
+{
+  const int last_u = (int) floor (room_u_mm / step_u_mm);
+  const int last_v = (int) floor (room_v_mm / step_v_mm);
+  GArray *tries = g_array_new (FALSE, FALSE, sizeof (Try));
+
+  for (int j = -last_v; j <= last_v; j++)
+    for (int i = -last_u; i <= last_u; i++)
+      {
+        const double u_mm = i * step_u_mm, v_mm = j * step_v_mm;
+        const Try try = { i, j, u_mm * u_mm + v_mm * v_mm };
+
+        g_array_append_val (tries, try);
+      }
+  g_array_sort (tries, compare_tries);
+  return tries;
+}
+
 /* The place nearest to the middle of the part for a box of that size; FALSE when there is none. */
 static gboolean
 find_place (const HutPart *part,
@@ -127,27 +170,20 @@ find_place (const HutPart *part,
   if (room_u_mm < 0.0 || room_v_mm < 0.0)
     return FALSE;
 
-  /* Middles are counted from the part's own middle outwards, so that it is one of them. */
   const double step_u_mm = MAX (TRY_STEP_MIN_MM, 2.0 * room_u_mm / TRIES_PER_AXIS);
   const double step_v_mm = MAX (TRY_STEP_MIN_MM, 2.0 * room_v_mm / TRIES_PER_AXIS);
-  const int last_u = (int) floor (room_u_mm / step_u_mm);
-  const int last_v = (int) floor (room_v_mm / step_v_mm);
-  double best_mm = G_MAXDOUBLE;
+  g_autoptr(GArray) tries = new_tries (step_u_mm, step_v_mm, room_u_mm, room_v_mm);
 
-  for (int j = -last_v; j <= last_v; j++)
-    for (int i = -last_u; i <= last_u; i++)
-      {
-        const double away_mm = hypot (i * step_u_mm, j * step_v_mm);
-        const HutPoint middle = { (bounds.u0 + bounds.u1) / 2.0 + i * step_u_mm,
-                                  (bounds.v0 + bounds.v1) / 2.0 + j * step_v_mm };
+  for (guint i = 0; i < tries->len; i++)
+    {
+      const Try *try = &g_array_index (tries, Try, i);
 
-        if (away_mm < best_mm && has_room (part, lines, middle, half_width_mm, half_height_mm))
-          {
-            best_mm = away_mm;
-            *place = middle;
-          }
-      }
-  return best_mm < G_MAXDOUBLE;
+      place->u = (bounds.u0 + bounds.u1) / 2.0 + try->u_count * step_u_mm;
+      place->v = (bounds.v0 + bounds.v1) / 2.0 + try->v_count * step_v_mm;
+      if (has_room (part, lines, *place, half_width_mm, half_height_mm))
+        return TRUE;
+    }
+  return FALSE;
 }
 
 /* Moves strokes of a text with its lower left corner at (0, 0) to a middle, turned if asked. */
