@@ -79,7 +79,7 @@ append_what (GString *table,
   append_field (table, part->id);
   g_string_append_printf (table, ",%s,%s,", kind_to_string (part->kind),
                           hut_panel_id_to_string (panel->id));
-  append_field (table, part->stock != NULL ? part->stock->id : "");
+  append_field (table, part->stock->id);
   append_number (table, part->thickness_mm, LENGTH_DECIMALS);
   append_number (table, bounds.u1 - bounds.u0, LENGTH_DECIMALS);
   append_number (table, bounds.v1 - bounds.v0, LENGTH_DECIMALS);
@@ -88,9 +88,7 @@ append_what (GString *table,
 static double
 part_mass_kg (const HutPart *part)
 {
-  const double density_kg_m3 = part->stock != NULL ? part->stock->density_kg_m3 : 0.0;
-
-  return hut_region_area_mm2 (part->region) * part->thickness_mm * density_kg_m3
+  return hut_region_area_mm2 (part->region) * part->thickness_mm * part->stock->density_kg_m3
          * KG_PER_MM3_PER_KG_M3;
 }
 

@@ -105,6 +105,16 @@ check_options (const HutExportOptions *options,
 
 /* ---- what blocks ----------------------------------------------------------------------------- */
 
+/* TRUE when the checks have said already that bed or sheet are too small for it. */
+static gboolean
+is_known_misfit (const HutCutter *cutter,
+                 const HutPart *part)
+{
+  const HutRect box = hut_region_bounds (part->region);
+
+  return !hut_cutter_takes_stock (cutter, part->stock, box.u1 - box.u0, box.v1 - box.v0);
+}
+
 /* A part that no sheet takes blocks like any finding of its family. */
 static void
 append_unplaced (Work *self)
@@ -113,14 +123,17 @@ append_unplaced (Work *self)
     {
       const guint index = g_array_index (self->sheets->unplaced, guint, i);
       const HutPart *part = g_ptr_array_index (self->parts->parts, index);
-      HutFinding *finding = g_new0 (HutFinding, 1);
+      HutFinding *finding;
 
+      if (is_known_misfit (&self->assembly->design->cutter, part))
+        continue;
+      finding = g_new0 (HutFinding, 1);
       finding->check = HUT_EXPORT_UNPLACED_CHECK;
       finding->severity = HUT_SEVERITY_BLOCKS;
-      finding->message = N_ ("{what} fits no sheet of {other} on this bed");
+      finding->message = N_ ("Part {what} fits no sheet of {other} on this bed.");
       finding->what = g_strdup (part->id);
-      finding->other = g_strdup (part->stock != NULL ? part->stock->id : "?");
-      finding->item = g_strdup (part->stock != NULL ? part->stock->id : NULL);
+      finding->other = g_strdup (part->stock->id);
+      finding->item = g_strdup (part->stock->id);
       finding->places = g_array_new (FALSE, FALSE, sizeof (HutPlace));
       g_ptr_array_add (self->findings, finding);
     }

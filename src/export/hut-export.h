@@ -23,8 +23,8 @@ typedef enum
   HUT_FORMAT_ALL = 7
 } HutFormats;
 
-/* Check id under which a part that fits no sheet blocks: what the bed does not take. */
-#define HUT_EXPORT_UNPLACED_CHECK "bed.size"
+/* Check id under which a part blocks that checks let pass and that still fits no sheet. */
+#define HUT_EXPORT_UNPLACED_CHECK "bed.part"
 
 /* "svg,dxf,csv" -> flags; FALSE with HUT_EXPORT_ERROR_FORMAT naming what is allowed. */
 gboolean hut_formats_parse (const char *list, HutFormats *formats, GError **error);

@@ -327,13 +327,6 @@ hut_sheet_set_new (const HutAssembly *assembly,
   self->unplaced = g_array_new (FALSE, FALSE, sizeof (guint));
   for (guint i = 0; i < design->stocks->len; i++)
     lay_stock (self, parts, &design->cutter, g_ptr_array_index (design->stocks, i));
-  for (guint i = 0; i < parts->parts->len; i++)
-    {
-      const HutPart *part = g_ptr_array_index (parts->parts, i);
-
-      if (!part->bought && part->stock == NULL)
-        g_array_append_val (self->unplaced, i);
-    }
   g_array_sort (self->unplaced, compare_guint);
   return self;
 }

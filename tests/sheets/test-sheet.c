@@ -333,18 +333,6 @@ bought_part_is_on_no_sheet_and_not_unplaced (void **state)
   assert_int_equal (set->unplaced->len, 0);
 }
 
-static void
-part_without_stock_is_unplaced (void **state)
-{
-  HutHandParts *hand = *state;
-
-  hut_hand_parts_add_rect (hand, "a", 10, 10)->stock = NULL;
-
-  g_autoptr(HutSheetSet) set = hut_sheet_set_new (hand->assembly, hand->parts);
-
-  assert_int_equal (set->unplaced->len, 1);
-}
-
 /* Bed 400 x 300, sheet 250 x 600: turned it would cover 400 x 250, more than 250 x 300. */
 static void
 sheet_smaller_than_the_bed_limits_the_parts_and_is_turned_for_more_room (void **state)
@@ -516,7 +504,6 @@ main (void)
     BY_HAND (long_slim_part_fits_only_when_any_angle_is_allowed),
     BY_HAND (part_that_is_too_long_for_the_diagonal_is_unplaced),
     BY_HAND (bought_part_is_on_no_sheet_and_not_unplaced),
-    BY_HAND (part_without_stock_is_unplaced),
     BY_HAND (sheet_smaller_than_the_bed_limits_the_parts_and_is_turned_for_more_room),
     BY_HAND (bed_smaller_than_its_margins_takes_nothing),
     BY_HAND (parts_stand_in_rows_with_the_highest_first),

@@ -1,0 +1,209 @@
+/* tests/export/test-tool-path.c: what the tool does on a sheet, and in which order.
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "export/hut-tool-path.h"
+#include "hut-assert.h"
+#include "hut-hand-part.h"
+
+static int
+set_up (void **state)
+{
+  HutHandParts *hand = g_new0 (HutHandParts, 1);
+
+  hut_hand_parts_init (hand);
+  *state = hand;
+  return 0;
+}
+
+static int
+tear_down (void **state)
+{
+  hut_hand_parts_clear (*state);
+  g_free (*state);
+  return 0;
+}
+
+static GPtrArray *
+new_paths (HutHandParts *hand)
+{
+  g_autoptr(HutSheetSet) set = hut_sheet_set_new (hand->assembly, hand->parts);
+  g_autoptr(GError) error = NULL;
+  GPtrArray *paths
+      = hut_sheet_dup_tool_paths (hand->parts, g_ptr_array_index (set->sheets, 0), &error);
+
+  assert_ok (paths != NULL, error);
+  return paths;
+}
+
+/* Two plates of 100 x 60, each with two holes of 10 x 10 in its right half. */
+static void
+add_two_plates (HutHandParts *hand)
+{
+  static const char *const ids[] = { "a", "b" };
+
+  for (guint i = 0; i < G_N_ELEMENTS (ids); i++)
+    {
+      HutPart *part = hut_hand_parts_add_rect (hand, ids[i], 100, 60);
+
+      hut_region_take_hole (part->region, hut_path_new_rect ((HutRect) { 70, 5, 80, 15 }, 0));
+      hut_region_take_hole (part->region, hut_path_new_rect ((HutRect) { 85, 45, 95, 55 }, 0));
+    }
+}
+
+static void
+names_come_first_then_all_holes_then_all_outlines (void **state)
+{
+  static const struct
+  {
+    HutLayer layer;
+    const char *id;
+  } expected[] = {
+    { HUT_LAYER_SCORE, "a-label" },        { HUT_LAYER_SCORE, "b-label" },
+    { HUT_LAYER_CUT_INSIDE, "a-inside-1" }, { HUT_LAYER_CUT_INSIDE, "a-inside-2" },
+    { HUT_LAYER_CUT_INSIDE, "b-inside-1" }, { HUT_LAYER_CUT_INSIDE, "b-inside-2" },
+    { HUT_LAYER_CUT_OUTSIDE, "a-outside" }, { HUT_LAYER_CUT_OUTSIDE, "b-outside" },
+  };
+  g_autoptr(GPtrArray) paths = NULL;
+
+  add_two_plates (*state);
+  paths = new_paths (*state);
+  assert_int_equal (paths->len, G_N_ELEMENTS (expected));
+  for (guint i = 0; i < paths->len; i++)
+    {
+      const HutToolPath *path = g_ptr_array_index (paths, i);
+
+      assert_int_equal (path->layer, expected[i].layer);
+      assert_string_equal (path->id, expected[i].id);
+      assert_true ((path->closed != NULL) == (path->layer != HUT_LAYER_SCORE));
+      assert_true ((path->strokes != NULL) == (path->layer == HUT_LAYER_SCORE));
+    }
+}
+
+/* Kerf 0.2: outlines grow by 0.1 a side, holes shrink: 2 * (100.2 + 60.2) and 4 * 9.8 each. */
+static void
+lengths_are_those_of_the_tool_with_kerf (void **state)
+{
+  HutHandParts *hand = *state;
+  g_autoptr(GPtrArray) paths = NULL;
+
+  hand->stock->kerf_mm = 0.2;
+  add_two_plates (hand);
+  paths = new_paths (hand);
+  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_CUT_OUTSIDE), 2 * 320.8, 1e-9);
+  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_CUT_INSIDE), 4 * 39.2, 1e-9);
+  assert_true (hut_tool_paths_length_mm (paths, HUT_LAYER_SCORE) > 0.0);
+}
+
+/* The outline of one plate reaches from the margin at 10 to 110 and 70. */
+static void
+bounds_are_those_of_the_outermost_work (void **state)
+{
+  g_autoptr(GPtrArray) paths = NULL;
+  g_autoptr(GPtrArray) none = g_ptr_array_new ();
+  HutRect bounds;
+
+  hut_hand_parts_add_rect (*state, "a", 100, 60);
+  paths = new_paths (*state);
+  bounds = hut_tool_paths_bounds (paths);
+  assert_near_mm (bounds.u0, 10, 1e-9);
+  assert_near_mm (bounds.v0, 10, 1e-9);
+  assert_near_mm (bounds.u1, 110, 1e-9);
+  assert_near_mm (bounds.v1, 70, 1e-9);
+  bounds = hut_tool_paths_bounds (none);
+  assert_true (bounds.u1 < bounds.u0);
+}
+
+static void
+part_too_small_for_a_name_is_cut_without_one (void **state)
+{
+  g_autoptr(GPtrArray) paths = NULL;
+
+  hut_hand_parts_add_rect (*state, "a", 8, 8);
+  paths = new_paths (*state);
+  assert_int_equal (paths->len, 1);
+}
+
+static void
+cut_that_kerf_swallows_is_an_error_that_names_the_part (void **state)
+{
+  HutHandParts *hand = *state;
+  HutPart *part = hut_hand_parts_add_rect (hand, "grille", 100, 60);
+  g_autoptr(GError) error = NULL;
+
+  hand->stock->kerf_mm = 1.0;
+  hut_region_take_hole (part->region, hut_path_new_rect ((HutRect) { 20, 20, 20.5, 40 }, 0));
+
+  g_autoptr(HutSheetSet) set = hut_sheet_set_new (hand->assembly, hand->parts);
+
+  assert_null (hut_sheet_dup_tool_paths (hand->parts, g_ptr_array_index (set->sheets, 0), &error));
+  assert_true (g_error_matches (error, HUT_GEOM_ERROR, HUT_GEOM_ERROR_VANISHED));
+  assert_non_null (strstr (error->message, "part grille: "));
+}
+
+/* ---- circles --------------------------------------------------------------------------------- */
+
+static void
+circle_is_found_whichever_way_it_runs (void **state)
+{
+  g_autoptr(HutPath) path = hut_path_new_circle ((HutPoint) { 3, 4 }, 2.5);
+  HutPoint centre = { 0, 0 };
+  double radius_mm = 0.0;
+
+  for (guint i = 0; i < 2; i++)
+    {
+      assert_true (hut_path_get_circle (path, &centre, &radius_mm));
+      assert_near_mm (centre.u, 3, 1e-12);
+      assert_near_mm (centre.v, 4, 1e-12);
+      assert_near_mm (radius_mm, 2.5, 1e-12);
+      hut_path_reverse (path);
+    }
+}
+
+/* A quarter and three quarters of one circle: bulges tan (22.5) and tan (67.5 degrees). */
+static void
+circle_of_two_unequal_arcs_is_found (void **state)
+{
+  g_autoptr(HutPath) path = hut_path_new ();
+  HutPoint centre;
+  double radius_mm;
+
+  hut_path_append (path, (HutPoint) { 10, 0 }, tan (G_PI / 8), HUT_EDGE_PLAIN);
+  hut_path_append (path, (HutPoint) { 0, 10 }, tan (3 * G_PI / 8), HUT_EDGE_PLAIN);
+  assert_true (hut_path_get_circle (path, &centre, &radius_mm));
+  assert_near_mm (radius_mm, 10, 1e-9);
+}
+
+static void
+lens_slot_and_rectangle_are_no_circles (void **state)
+{
+  g_autoptr(HutPath) lens = hut_path_new ();
+  g_autoptr(HutPath) slot = hut_path_new_rect ((HutRect) { 0, 0, 30, 10 }, 5);
+  g_autoptr(HutPath) rect = hut_path_new_rect ((HutRect) { 0, 0, 30, 10 }, 0);
+  HutPoint centre = { 7, 7 };
+  double radius_mm = 7.0;
+
+  hut_path_append (lens, (HutPoint) { 0, 0 }, 0.5, HUT_EDGE_PLAIN);
+  hut_path_append (lens, (HutPoint) { 10, 0 }, 0.5, HUT_EDGE_PLAIN);
+  assert_false (hut_path_get_circle (lens, &centre, &radius_mm));
+  assert_false (hut_path_get_circle (slot, &centre, &radius_mm));
+  assert_false (hut_path_get_circle (rect, &centre, &radius_mm));
+  assert_near_mm (radius_mm, 7.0, 0.0);
+}
+
+#define BY_HAND(test) cmocka_unit_test_setup_teardown (test, set_up, tear_down)
+
+int
+main (void)
+{
+  const struct CMUnitTest tests[] = {
+    BY_HAND (names_come_first_then_all_holes_then_all_outlines),
+    BY_HAND (lengths_are_those_of_the_tool_with_kerf),
+    BY_HAND (bounds_are_those_of_the_outermost_work),
+    BY_HAND (part_too_small_for_a_name_is_cut_without_one),
+    BY_HAND (cut_that_kerf_swallows_is_an_error_that_names_the_part),
+    cmocka_unit_test (circle_is_found_whichever_way_it_runs),
+    cmocka_unit_test (circle_of_two_unequal_arcs_is_found),
+    cmocka_unit_test (lens_slot_and_rectangle_are_no_circles),
+  };
+
+  return cmocka_run_group_tests (tests, NULL, NULL);
+}
