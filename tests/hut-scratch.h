@@ -1,0 +1,15 @@
+/* tests/hut-scratch.h: a folder of its own for tests that write files.
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+#include <glib.h>
+
+/* (transfer full): a new folder below the system's one for temporary files. */
+char *hut_scratch_new (void);
+/* Removes it with all that is in it. (transfer full) */
+void hut_scratch_free (char *self);
+
+/* (transfer full): all that is below @folder, sorted: "name=content" of a file, "name/" of a folder, one
+ * a line. Names that begin with a dot too. */
+char *hut_scratch_list (const char *folder);
+/* Writes @folder/@name; makes @folder if it is missing. */
+void hut_scratch_put (const char *folder, const char *name, const char *content);
