@@ -3,6 +3,7 @@
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
 #include "design/hut-number.h"
+#include <float.h>
 #include <math.h>
 #include <string.h>
 
@@ -39,7 +40,8 @@ shortest_digits (double value,
 {
   char text[HUT_NUMBER_SIZE];
 
-  for (int n = 1; n <= DIGITS_MAX; n++)
+  /* 15 digits hold every shorter number, padded with zeros, which are cut off below. */
+  for (int n = DBL_DIG; n <= DIGITS_MAX; n++)
     {
       char format[8];
 
