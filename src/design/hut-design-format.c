@@ -51,8 +51,8 @@ static const HutElementFormat cutter_format = {
 };
 
 static const HutAttributeFormat panel_attributes[] = {
-  HUT_PANEL (HutPanelStock, panel, "id", "panel's id"),
-  HUT_REFERENCE (HutPanelStock, stock, "stock", "stock of the panel", "stock"),
+  HUT_PANEL (HutPanelStock, panel, "id", "id"),
+  HUT_REFERENCE (HutPanelStock, stock, "stock", "stock", "stock"),
 };
 
 static const HutElementFormat panel_format = {

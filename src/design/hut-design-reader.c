@@ -14,6 +14,12 @@
 /* Ids that a message lists at most. Own choice: fits a line. */
 #define LISTED_IDS_MAX 12
 
+/* XML 1.0, 2.3: white space. */
+#define BLANKS " \t\r\n"
+/* Under this length a text comes in one piece: XML_PARSER_BUFFER_SIZE of libxml2 is 100, and its
+ * characters have up to 4 bytes, so half of that is safe. */
+#define ONE_PIECE_BYTES 50
+
 typedef struct
 {
   const HutAttributeFormat *format;
@@ -283,18 +289,36 @@ read_child (Reader *self,
     }
 }
 
-/* "<clearance>, <body>" or "nothing". (transfer full) */
+/* Where the reader is among the children of an element. */
+typedef struct
+{
+  guint next;  /* index of the first kind of child that may still come */
+  guint n;     /* how many of that kind have come */
+} Progress;
+
+/* What may come next: "<body>, <service>, </machine>". (transfer full) */
 static char *
-dup_child_names (const HutElementFormat *format,
-                 guint first)
+dup_next_names (const HutElementFormat *format,
+                const Progress *progress)
 {
   g_autoptr(GString) names = g_string_new (NULL);
 
-  for (guint i = first; i < format->n_children; i++)
-    g_string_append_printf (names, "%s<%s>", names->len > 0 ? ", " : "",
-                            format->children[i].element->name);
-  if (names->len == 0)
-    g_string_append_printf (names, first == 0 ? "nothing in <%s>" : "</%s>", format->name);
+  if (format->n_children == 0)
+    return g_strdup_printf ("nothing in <%s>", format->name);
+  for (guint i = progress->next; i < format->n_children; i++)
+    {
+      const HutChildFormat *child = &format->children[i];
+      const guint n = i == progress->next ? progress->n : 0;
+
+      if (n < child->most)
+        g_string_append_printf (names, "<%s>, ", child->element->name);
+      if (n < child->least)
+        {
+          g_string_truncate (names, names->len - strlen (", "));
+          return g_string_free (g_steal_pointer (&names), FALSE);
+        }
+    }
+  g_string_append_printf (names, "</%s>", format->name);
   return g_string_free (g_steal_pointer (&names), FALSE);
 }
 
@@ -307,22 +331,38 @@ is_filler (const xmlNode *node)
              && xmlIsBlankNode (node));
 }
 
+/* Line of the first word of a text. libxml2 gives the line where its first piece ends. Whether a
+ * longer text came in more pieces is not known: then its element must do. */
+static long
+line_of_text (xmlNode *node)
+{
+  const char *text = node->content != NULL ? (const char *) node->content : "";
+  const gsize n_blanks = strspn (text, BLANKS);
+  long line = xmlGetLineNo (node);
+
+  if (strlen (text) >= ONE_PIECE_BYTES)
+    return xmlGetLineNo (node->parent);
+  for (const char *c = text; *c != '\0'; c++)
+    line -= *c == '\n' && c >= text + n_blanks;
+  return line;
+}
+
 static void
 set_child_error (Reader *self,
                  xmlNode *node,
                  const HutElementFormat *format,
-                 guint first)
+                 const Progress *progress)
 {
-  g_autofree char *allowed = dup_child_names (format, first);
+  g_autofree char *allowed = dup_next_names (format, progress);
 
   if (node->type != XML_ELEMENT_NODE)
     {
-      g_autofree char *shown
-          = hut_value_dup_shown (node->content != NULL ? (const char *) node->content : "");
+      const char *text = node->content != NULL ? (const char *) node->content : "";
+      g_autofree char *words = g_strstrip (g_strdup (text));
+      g_autofree char *shown = hut_value_dup_shown (words);
 
-      set_value_error (self, xmlGetLineNo (node->parent),
-                       "text '%s' in <%s>; allowed: only elements", g_strstrip (shown),
-                       format->name);
+      set_value_error (self, line_of_text (node), "text '%s' in <%s>; allowed: only elements",
+                       shown, format->name);
       return;
     }
 
@@ -350,8 +390,8 @@ check_count (Reader *self,
     return TRUE;
   if (n < child->least)
     set_value_error (self, xmlGetLineNo (node),
-                     "<%s> is missing in <%s>; allowed: %u to %u of them", child->element->name,
-                     format->name, child->least, child->most);
+                     "<%s> is missing in <%s>; allowed: at least %u", child->element->name,
+                     format->name, child->least);
   else
     set_value_error (self, xmlGetLineNo (node), "too many <%s> in <%s>; allowed: at most %u",
                      child->element->name, format->name, child->most);
@@ -373,34 +413,29 @@ read_children (Reader *self,
                gpointer target)
 {
   xmlNode *node = skip_filler (parent->children);
+  Progress progress = { 0, 0 };
 
   for (guint i = 0; i < format->n_children; i++)
     {
       const HutChildFormat *child = &format->children[i];
       guint n = 0;
 
-      while (node != NULL && is_named (node, child->element->name))
+      for (; node != NULL && is_named (node, child->element->name); node = skip_filler (node->next))
         {
-          if (++n > child->most)
+          progress = (Progress) { i, ++n };
+          if (n > child->most)
             return check_count (self, node, format, child, n);
           if (!read_child (self, node, child, target))
             return FALSE;
-          node = skip_filler (node->next);
         }
       if (n < child->least && node != NULL)
-        {
-          set_child_error (self, node, format, i);
-          return FALSE;
-        }
+        break;
       if (!check_count (self, parent, format, child, n))
         return FALSE;
     }
   if (node != NULL)
-    {
-      set_child_error (self, node, format, format->n_children);
-      return FALSE;
-    }
-  return TRUE;
+    set_child_error (self, node, format, &progress);
+  return node == NULL;
 }
 
 static gboolean

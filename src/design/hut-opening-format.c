@@ -18,7 +18,7 @@ static const char *const faces[] = { "outside", "inside", NULL };
       HUT_COORDINATE (Type, at.u_offset_mm, "u-offset", "offset across"),                \
       HUT_CHOICE (Type, at.v_anchor, "v-anchor", "anchor upwards", anchors),             \
       HUT_COORDINATE (Type, at.v_offset_mm, "v-offset", "offset upwards"),               \
-      HUT_MAYBE_REFERENCE (Type, at.body, "body", "body of its anchor", "body")
+      HUT_MAYBE_REFERENCE (Type, at.body, "body", "anchor's body", "body")
 
 static const HutAttributeFormat window_attributes[] = {
   HUT_ID (HutWindow),
@@ -75,7 +75,7 @@ static const HutAttributeFormat opening_attributes[] = {
   HUT_SIZE (HutOpening, height_mm, "height", "height", 0),
   HUT_SIZE (HutOpening, radius_mm, "radius", "corner radius", 0),
   HUT_NUMBER (HutOpening, turn_deg, "turn", "turn", "degrees", -TURN_MAX_DEG, TURN_MAX_DEG),
-  HUT_MAYBE_REFERENCE (HutOpening, serves, "serves", "service that it serves", "service"),
+  HUT_MAYBE_REFERENCE (HutOpening, serves, "serves", "service", "service"),
 };
 
 static const HutAttributeFormat hole_attributes[] = {

@@ -10,6 +10,8 @@ static void
 change_member (const HutAttributeFormat *format,
                gpointer member)
 {
+  HutPanelId *panel;
+
   switch (format->kind)
     {
     case HUT_VALUE_NUMBER:
@@ -25,7 +27,8 @@ change_member (const HutAttributeFormat *format,
       *(guint *) member = *(guint *) member == 0 ? 1 : 0;
       break;
     case HUT_VALUE_PANEL:
-      ((HutPanelId *) member)->side = ((HutPanelId *) member)->side == HUT_SIDE_TOP ? HUT_SIDE_LEFT : HUT_SIDE_TOP;
+      panel = member;
+      panel->side = panel->side == HUT_SIDE_TOP ? HUT_SIDE_LEFT : HUT_SIDE_TOP;
       break;
     case HUT_VALUE_TEXT:
     case HUT_VALUE_ID:

@@ -61,7 +61,8 @@ assert_refused (const HutDesign *design,
   if (loaded != NULL)
     fail_msg ("%s of %.17g is taken", format->name, value);
   assert_true (g_error_matches (error, HUT_FILE_ERROR, HUT_FILE_ERROR_VALUE));
-  if (strstr (error->message, format->label) == NULL || strstr (error->message, "; allowed: ") == NULL)
+  if (strstr (error->message, format->label) == NULL
+      || strstr (error->message, "; allowed: ") == NULL)
     fail_msg ("%s", error->message);
 }
 

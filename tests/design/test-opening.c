@@ -52,7 +52,11 @@ new_pattern_is_a_square_of_pitch_12_about_its_middle (void **state)
       most_mm = MAX (most_mm, MAX (hole.u, hole.v));
       sum_mm += hole.u + 1000.0 * hole.v;
       for (guint j = 0; j < i; j++)
-        assert_true (hut_point_distance_mm (hole, g_array_index (opening->holes, HutPoint, j)) >= 12.0);
+        {
+          const HutPoint other = g_array_index (opening->holes, HutPoint, j);
+
+          assert_true (hut_point_distance_mm (hole, other) >= 12.0);
+        }
     }
   assert_near_mm (least_mm, -24.0, 0.0); /* 2 pitches */
   assert_near_mm (most_mm, 24.0, 0.0);

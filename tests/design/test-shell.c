@@ -61,7 +61,8 @@ each_kind_of_lid_turns_on_its_own_lines (void **state)
 
   for (int lid = 0; lid < 4; lid++)
     for (int hinge = 0; hinge < 4; hinge++)
-      assert_int_equal (hut_lid_allows_hinge ((HutLidKind) lid, (HutHinge) hinge), allowed[lid][hinge]);
+      assert_int_equal (hut_lid_allows_hinge ((HutLidKind) lid, (HutHinge) hinge),
+                        allowed[lid][hinge]);
 }
 
 /* "FBLRbt" for the sides that are there: front back left right bottom top. */
