@@ -181,11 +181,9 @@ add_services (HutRandom *random,
       service->line_mm = hut_random_typed (random, 2.0, 12.0);
       service->head_width_mm = service->line_mm + hut_random_typed (random, 0.0, 25.0);
       service->head_height_mm = service->line_mm + hut_random_typed (random, 0.0, 15.0);
-      service->at = (HutVec3) {
-        hut_random_typed (random, 0.0, size_mm.x),
-        size_mm.y,
-        hut_random_typed (random, 0.0, size_mm.z),
-      };
+      service->at.x = hut_random_typed (random, 0.0, size_mm.x);
+      service->at.y = size_mm.y;
+      service->at.z = hut_random_typed (random, 0.0, size_mm.z);
       g_ptr_array_add (machine->services, service);
     }
 }
@@ -320,11 +318,12 @@ hut_random_design_with (guint64 seed,
 
   hut_random_init (&random, seed);
 
-  const HutVec3 inside_mm = {
-    random_inside_mm (&random),
-    random_inside_mm (&random),
-    random_inside_mm (&random),
-  };
+  /* One statement each: C leaves the order within an initializer to the compiler. */
+  HutVec3 inside_mm;
+
+  inside_mm.x = random_inside_mm (&random);
+  inside_mm.y = random_inside_mm (&random);
+  inside_mm.z = random_inside_mm (&random);
 
   set_name (&random, &design->name, "Random enclosure");
   set_name (&random, &design->cutter.name, "Cutter");

@@ -34,10 +34,10 @@ random_panel (Placing *self)
   HutPanelId panel;
 
   do
-    panel = (HutPanelId) {
-      (HutShellId) hut_random_below (self->random, HUT_SHELL_COUNT),
-      (HutSide) hut_random_below (self->random, HUT_SIDE_COUNT),
-    };
+    {
+      panel.shell = (HutShellId) hut_random_below (self->random, HUT_SHELL_COUNT);
+      panel.side = (HutSide) hut_random_below (self->random, HUT_SIDE_COUNT);
+    }
   while (!hut_shell_has_panel (&self->design->shell, panel));
   return panel;
 }

@@ -8,11 +8,9 @@
 #include "design/hut-design-schema.h"
 #include "design/hut-file.h"
 #include "design/hut-core-resources.h"
-#include <libxml/relaxng.h>
 
 #define SCHEMA_PATH "/org/hutchwright/core/design.rng"
 
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (xmlRelaxNG, xmlRelaxNGFree)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (xmlRelaxNGParserCtxt, xmlRelaxNGFreeParserCtxt)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (xmlRelaxNGValidCtxt, xmlRelaxNGFreeValidCtxt)
 
@@ -36,47 +34,43 @@ note_fault (void *data,
   g_strchomp (fault->message);
 }
 
-static xmlRelaxNG *
-parse_schema (Fault *fault)
+xmlRelaxNG *
+hut_design_schema_new (void)
 {
   g_autoptr(GBytes) bytes = g_resource_lookup_data (hut_core_get_resource (), SCHEMA_PATH,
                                                     G_RESOURCE_LOOKUP_FLAGS_NONE, NULL);
   gsize size = 0;
-  const char *text = bytes != NULL ? g_bytes_get_data (bytes, &size) : NULL;
-  g_autoptr(xmlRelaxNGParserCtxt) parser = NULL;
+  const char *text = bytes != NULL ? g_bytes_get_data (bytes, &size) : "";
+  g_autoptr(xmlRelaxNGParserCtxt) parser = xmlRelaxNGNewMemParserCtxt (text, (int) size);
+  Fault fault = { 0, NULL };
+  xmlRelaxNG *schema;
 
-  g_return_val_if_fail (text != NULL, NULL);
-
-  parser = xmlRelaxNGNewMemParserCtxt (text, (int) size);
-  xmlRelaxNGSetParserStructuredErrors (parser, note_fault, fault);
-  return xmlRelaxNGParse (parser);
+  xmlRelaxNGSetParserStructuredErrors (parser, note_fault, &fault);
+  schema = xmlRelaxNGParse (parser);
+  if (schema == NULL) /* it is compiled in: a mistake of ours, or no memory */
+    g_error ("design.rng:%d: %s", fault.line, fault.message != NULL ? fault.message : "not there");
+  g_free (fault.message);
+  return schema;
 }
 
 gboolean
-hut_design_schema_check (xmlDoc *document,
+hut_design_schema_check (xmlRelaxNG *schema,
+                         xmlDoc *document,
                          const char *name,
                          GError **error)
 {
-  g_return_val_if_fail (document != NULL && name != NULL, FALSE);
+  g_return_val_if_fail (schema != NULL && document != NULL && name != NULL, FALSE);
 
   Fault fault = { 0, NULL };
-  g_autofree char *message = NULL;
-  g_autoptr(xmlRelaxNG) schema = parse_schema (&fault);
-  g_autoptr(xmlRelaxNGValidCtxt) validator = NULL;
+  g_autoptr(xmlRelaxNGValidCtxt) validator = xmlRelaxNGNewValidCtxt (schema);
+  gboolean valid;
 
-  if (schema != NULL)
-    {
-      validator = xmlRelaxNGNewValidCtxt (schema);
-      xmlRelaxNGSetValidStructuredErrors (validator, note_fault, &fault);
-      if (xmlRelaxNGValidateDoc (validator, document) == 0)
-        {
-          g_free (fault.message);
-          return TRUE;
-        }
-    }
-  message = fault.message;
-  g_set_error (error, HUT_FILE_ERROR, HUT_FILE_ERROR_VALUE,
-               "%s:%d: against the schema: %s; allowed: what design.rng describes", name,
-               MAX (fault.line, 1), message != NULL ? message : "cannot be checked");
-  return FALSE;
+  xmlRelaxNGSetValidStructuredErrors (validator, note_fault, &fault);
+  valid = xmlRelaxNGValidateDoc (validator, document) == 0;
+  if (!valid)
+    g_set_error (error, HUT_FILE_ERROR, HUT_FILE_ERROR_VALUE,
+                 "%s:%d: against the schema: %s; allowed: what design.rng describes", name,
+                 MAX (fault.line, 1), fault.message != NULL ? fault.message : "cannot be checked");
+  g_free (fault.message);
+  return valid;
 }

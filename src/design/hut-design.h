@@ -71,7 +71,8 @@ typedef struct
   char *id, *name;
   HutServiceKind kind;
   double line_mm;                      /* outer diameter of the line */
-  double head_width_mm, head_height_mm; /* the largest head that must pass */
+  double head_width_mm, head_height_mm; /* the largest head that must pass: of a lead a rectangle, of
+                                         * a hose or duct round, where both are its diameter */
   HutVec3 at;                          /* where it leaves the machine, machine frame */
 } HutService;
 

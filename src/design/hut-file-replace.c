@@ -134,7 +134,7 @@ hut_file_replace (const char *path,
 
   if (exists && !S_ISREG (old.st_mode))
     return fail (path, "is not a regular file", S_ISDIR (old.st_mode) ? EISDIR : EINVAL, error);
-  if (exists && access (target, W_OK) != 0)
+  if (exists && faccessat (AT_FDCWD, target, W_OK, AT_EACCESS) != 0)
     return fail (path, "cannot be written", errno, error);
 
   g_autofree char *folder = g_path_get_dirname (target);

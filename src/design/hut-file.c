@@ -31,7 +31,12 @@ hut_design_from_xml (const char *data,
 
   g_autoptr(HutDesign) design = hut_design_read (xmlDocGetRootElement (document), name, error);
 
-  if (design == NULL || !hut_design_schema_check (document, name, error))
+  if (design == NULL)
+    return NULL;
+
+  g_autoptr(xmlRelaxNG) schema = hut_design_schema_new ();
+
+  if (!hut_design_schema_check (schema, document, name, error))
     return NULL;
   return g_steal_pointer (&design);
 }

@@ -89,6 +89,16 @@ line_of (const char *data,
 }
 
 static gboolean
+is_blank (const char *data,
+          gsize size)
+{
+  for (gsize i = 0; i < size; i++)
+    if (strchr (" \t\r\n", data[i]) == NULL || data[i] == '\0')
+      return FALSE;
+  return TRUE;
+}
+
+static gboolean
 check_bytes (const char *data,
              gsize size,
              const char *name,
@@ -97,7 +107,7 @@ check_bytes (const char *data,
   const char *end = NULL;
   guint n_equals = 0;
 
-  if (size == 0 || strspn (data, " \t\r\n") == size)
+  if (is_blank (data, size))
     {
       g_set_error (error, HUT_FILE_ERROR, HUT_FILE_ERROR_SYNTAX,
                    "%s:1: the file is empty; allowed: a design as XML", name);
