@@ -26,7 +26,8 @@ control_is_held (GtkWidget *widget)
 
 /* The value is there at once for drags within the program; others may take a while. */
 static gboolean
-take_model (HutCanvas *self, GtkDropTarget *target)
+take_model (HutCanvas *self,
+            GtkDropTarget *target)
 {
   const GValue *value = gtk_drop_target_get_value (target);
 
@@ -46,7 +47,10 @@ drop_preview (HutCanvas *self)
 
 /* Puts the preview where it would stop; takes it away where there is no panel. */
 static gboolean
-preview_at (HutCanvas *self, GtkDropTarget *target, double x, double y)
+preview_at (HutCanvas *self,
+            GtkDropTarget *target,
+            double x,
+            double y)
 {
   HutPanelId panel;
   HutPoint at;
@@ -74,20 +78,27 @@ preview_at (HutCanvas *self, GtkDropTarget *target, double x, double y)
 }
 
 static GdkDragAction
-on_enter (GtkDropTarget *target, double x, double y, HutCanvas *self)
+on_enter (GtkDropTarget *target,
+          double x,
+          double y,
+          HutCanvas *self)
 {
   hut_canvas_cancel_drag (self);
   return preview_at (self, target, x, y) ? GDK_ACTION_COPY : 0;
 }
 
 static GdkDragAction
-on_motion (GtkDropTarget *target, double x, double y, HutCanvas *self)
+on_motion (GtkDropTarget *target,
+           double x,
+           double y,
+           HutCanvas *self)
 {
   return preview_at (self, target, x, y) ? GDK_ACTION_COPY : 0;
 }
 
 static void
-on_leave (GtkDropTarget *target, HutCanvas *self)
+on_leave (GtkDropTarget *target,
+          HutCanvas *self)
 {
   if (self->drag.kind == HUT_DRAG_DROP || self->drag.model != NULL)
     {
@@ -97,7 +108,11 @@ on_leave (GtkDropTarget *target, HutCanvas *self)
 }
 
 static gboolean
-on_drop (GtkDropTarget *target, const GValue *value, double x, double y, HutCanvas *self)
+on_drop (GtkDropTarget *target,
+         const GValue *value,
+         double x,
+         double y,
+         HutCanvas *self)
 {
   if (self->drag.model == NULL && G_VALUE_HOLDS (value, HUT_TYPE_OPENING))
     self->drag.model = hut_opening_copy (g_value_get_boxed (value));

@@ -14,7 +14,9 @@
 #define PAN_PX 40.0 /* without a selection; own choice */
 
 static gboolean
-nudge (GtkWidget *widget, GVariant *arguments, gpointer user_data)
+nudge (GtkWidget *widget,
+       GVariant *arguments,
+       gpointer user_data)
 {
   HutCanvas *self = HUT_CANVAS (widget);
   double du_mm, dv_mm;
@@ -37,7 +39,9 @@ nudge (GtkWidget *widget, GVariant *arguments, gpointer user_data)
 }
 
 static gboolean
-activate (GtkWidget *widget, GVariant *arguments, gpointer user_data)
+activate (GtkWidget *widget,
+          GVariant *arguments,
+          gpointer user_data)
 {
   const char *item = hut_session_get_selected (HUT_CANVAS (widget)->session);
 
@@ -48,7 +52,8 @@ activate (GtkWidget *widget, GVariant *arguments, gpointer user_data)
 }
 
 static gboolean
-step_item (HutCanvas *self, gboolean forward)
+step_item (HutCanvas *self,
+           gboolean forward)
 {
   const char *selected = hut_session_get_selected (self->session);
   const char *next = hut_flat_next_item (hut_canvas_get_assembly (self), selected, forward);
@@ -63,25 +68,33 @@ step_item (HutCanvas *self, gboolean forward)
 }
 
 static void
-step_action (GtkWidget *widget, const char *name, GVariant *parameter)
+step_action (GtkWidget *widget,
+             const char *name,
+             GVariant *parameter)
 {
   step_item (HUT_CANVAS (widget), g_str_equal (name, "canvas.next"));
 }
 
 static void
-delete_action (GtkWidget *widget, const char *name, GVariant *parameter)
+delete_action (GtkWidget *widget,
+               const char *name,
+               GVariant *parameter)
 {
   hut_session_delete_selected (HUT_CANVAS (widget)->session);
 }
 
 static void
-duplicate_action (GtkWidget *widget, const char *name, GVariant *parameter)
+duplicate_action (GtkWidget *widget,
+                  const char *name,
+                  GVariant *parameter)
 {
   hut_session_duplicate_selected (HUT_CANVAS (widget)->session);
 }
 
 static void
-unselect_action (GtkWidget *widget, const char *name, GVariant *parameter)
+unselect_action (GtkWidget *widget,
+                 const char *name,
+                 GVariant *parameter)
 {
   hut_session_select_finding (HUT_CANVAS (widget)->session, -1);
   hut_session_select (HUT_CANVAS (widget)->session, NULL);
@@ -89,7 +102,9 @@ unselect_action (GtkWidget *widget, const char *name, GVariant *parameter)
 
 /* Escape gives up one thing at a time: the drag, then the selection, then it is for others. */
 static gboolean
-escape (GtkWidget *widget, GVariant *arguments, gpointer user_data)
+escape (GtkWidget *widget,
+        GVariant *arguments,
+        gpointer user_data)
 {
   HutCanvas *self = HUT_CANVAS (widget);
 
@@ -104,7 +119,8 @@ escape (GtkWidget *widget, GVariant *arguments, gpointer user_data)
 
 /* The focus moves among the items before it moves on. */
 static gboolean
-hut_canvas_focus (GtkWidget *widget, GtkDirectionType direction)
+hut_canvas_focus (GtkWidget *widget,
+                  GtkDirectionType direction)
 {
   HutCanvas *self = HUT_CANVAS (widget);
   const gboolean tab = direction == GTK_DIR_TAB_FORWARD || direction == GTK_DIR_TAB_BACKWARD;
@@ -115,7 +131,8 @@ hut_canvas_focus (GtkWidget *widget, GtkDirectionType direction)
 }
 
 static gboolean
-on_key_pressed (HutCanvas *self, guint key)
+on_key_pressed (HutCanvas *self,
+                guint key)
 {
   if (key != GDK_KEY_space)
     return FALSE;
@@ -125,7 +142,8 @@ on_key_pressed (HutCanvas *self, guint key)
 }
 
 static void
-on_key_released (HutCanvas *self, guint key)
+on_key_released (HutCanvas *self,
+                 guint key)
 {
   if (key != GDK_KEY_space)
     return;
@@ -140,7 +158,11 @@ on_focus_left (HutCanvas *self)
 }
 
 static void
-bind_arrow (GtkWidgetClass *klass, guint key, guint keypad_key, int du, int dv)
+bind_arrow (GtkWidgetClass *klass,
+            guint key,
+            guint keypad_key,
+            int du,
+            int dv)
 {
   static const struct
   {

@@ -44,7 +44,11 @@ find_stop_on (HutCanvas *self,
 }
 
 static HutSnapQuery
-make_query (HutCanvas *self, guint panel, const char *item, HutRect bounds, gboolean snap)
+make_query (HutCanvas *self,
+            guint panel,
+            const char *item,
+            HutRect bounds,
+            gboolean snap)
 {
   return (HutSnapQuery){
     .panel = panel,
@@ -81,7 +85,9 @@ hut_canvas_find_stop (HutCanvas *self,
 /* ---- moving --------------------------------------------------------------------------------- */
 
 static void
-begin_move (HutCanvas *self, double x, double y)
+begin_move (HutCanvas *self,
+            double x,
+            double y)
 {
   const HutPlacedHole *hole
       = hut_assembly_get_hole (hut_canvas_get_assembly (self), self->drag.item);
@@ -93,7 +99,10 @@ begin_move (HutCanvas *self, double x, double y)
 }
 
 static void
-move_to (HutCanvas *self, double x, double y, gboolean snap)
+move_to (HutCanvas *self,
+         double x,
+         double y,
+         gboolean snap)
 {
   const HutAssembly *assembly = hut_canvas_get_assembly (self);
   const HutPlacedHole *hole = hut_assembly_get_hole (assembly, self->drag.item);
@@ -129,13 +138,15 @@ typedef struct
 } Resize;
 
 static double
-size_of (double half_mm, double step_mm)
+size_of (double half_mm,
+         double step_mm)
 {
   return MAX (SIZE_LEAST_MM, hut_snap_mm (round (2.0 * fabs (half_mm) / step_mm) * step_mm));
 }
 
 static gboolean
-resize_item (HutDesign *design, gpointer user_data)
+resize_item (HutDesign *design,
+             gpointer user_data)
 {
   const Resize *resize = user_data;
   HutOpening *opening = hut_design_get_opening (design, resize->item);
@@ -164,7 +175,9 @@ resize_item (HutDesign *design, gpointer user_data)
 }
 
 static void
-begin_resize (HutCanvas *self, double x, double y)
+begin_resize (HutCanvas *self,
+              double x,
+              double y)
 {
   const HutPlacedHole *hole
       = hut_assembly_get_hole (hut_canvas_get_assembly (self), self->drag.item);
@@ -182,7 +195,9 @@ begin_resize (HutCanvas *self, double x, double y)
 }
 
 static void
-resize_to (HutCanvas *self, double x, double y)
+resize_to (HutCanvas *self,
+           double x,
+           double y)
 {
   const HutAssembly *assembly = hut_canvas_get_assembly (self);
   const HutPlacedHole *hole = hut_assembly_get_hole (assembly, self->drag.item);
@@ -207,7 +222,9 @@ resize_to (HutCanvas *self, double x, double y)
 /* ---- the drag ------------------------------------------------------------------------------- */
 
 static gboolean
-select_badge (HutCanvas *self, double x, double y)
+select_badge (HutCanvas *self,
+              double x,
+              double y)
 {
   g_autoptr (GArray) marks
       = hut_flat_marks_new (hut_session_get_findings (self->session),
@@ -220,7 +237,9 @@ select_badge (HutCanvas *self, double x, double y)
 }
 
 static void
-set_drag_item (HutCanvas *self, HutDragKind kind, const char *item)
+set_drag_item (HutCanvas *self,
+               HutDragKind kind,
+               const char *item)
 {
   self->drag.kind = kind;
   g_free (self->drag.item);
@@ -228,7 +247,10 @@ set_drag_item (HutCanvas *self, HutDragKind kind, const char *item)
 }
 
 static void
-on_drag_begin (HutCanvas *self, double x, double y, GtkGestureDrag *gesture)
+on_drag_begin (HutCanvas *self,
+               double x,
+               double y,
+               GtkGestureDrag *gesture)
 {
   const HutAssembly *assembly = hut_canvas_get_assembly (self);
   const char *selected = hut_session_get_selected (self->session);
@@ -259,7 +281,10 @@ on_drag_begin (HutCanvas *self, double x, double y, GtkGestureDrag *gesture)
 }
 
 static gboolean
-pass_threshold (HutCanvas *self, double dx, double dy, GtkGestureDrag *gesture)
+pass_threshold (HutCanvas *self,
+                double dx,
+                double dy,
+                GtkGestureDrag *gesture)
 {
   if (!gtk_drag_check_threshold (GTK_WIDGET (self), 0, 0, (int)dx, (int)dy))
     return FALSE;
@@ -285,7 +310,9 @@ pass_threshold (HutCanvas *self, double dx, double dy, GtkGestureDrag *gesture)
 }
 
 static void
-pan_to (HutCanvas *self, double x, double y)
+pan_to (HutCanvas *self,
+        double x,
+        double y)
 {
   hut_canvas_pan (self, x - self->drag.last_x, y - self->drag.last_y);
   self->drag.last_x = x;
@@ -293,7 +320,10 @@ pan_to (HutCanvas *self, double x, double y)
 }
 
 static void
-on_drag_update (HutCanvas *self, double dx, double dy, GtkGestureDrag *gesture)
+on_drag_update (HutCanvas *self,
+                double dx,
+                double dy,
+                GtkGestureDrag *gesture)
 {
   const double x = self->drag.start_x + dx, y = self->drag.start_y + dy;
   const GdkModifierType held
@@ -361,7 +391,9 @@ on_drag_cancel (HutCanvas *self)
 }
 
 static void
-on_middle_begin (HutCanvas *self, double x, double y)
+on_middle_begin (HutCanvas *self,
+                 double x,
+                 double y)
 {
   hut_canvas_cancel_drag (self);
   self->drag.start_x = self->drag.last_x = x;
@@ -371,14 +403,19 @@ on_middle_begin (HutCanvas *self, double x, double y)
 }
 
 static void
-on_middle_update (HutCanvas *self, double dx, double dy)
+on_middle_update (HutCanvas *self,
+                  double dx,
+                  double dy)
 {
   if (self->drag.kind == HUT_DRAG_PAN)
     pan_to (self, self->drag.start_x + dx, self->drag.start_y + dy);
 }
 
 static void
-on_click (HutCanvas *self, int count, double x, double y)
+on_click (HutCanvas *self,
+          int count,
+          double x,
+          double y)
 {
   const char *item = hut_flat_pick_item (self->layout, hut_canvas_get_assembly (self), &self->view,
                                          x, y, PICK_REACH_PX);

@@ -44,7 +44,9 @@ keep_in_sight (HutCanvas *self)
 }
 
 static void
-set_view (HutCanvas *self, HutFlatView view, gboolean fitted)
+set_view (HutCanvas *self,
+          HutFlatView view,
+          gboolean fitted)
 {
   const double old_scale = self->view.scale_px_per_mm;
 
@@ -66,7 +68,10 @@ hut_canvas_fit (HutCanvas *self)
 
 /* Changes the scale so that the point under (x, y) stays there. */
 static void
-zoom_to (HutCanvas *self, double scale_px_per_mm, double x, double y)
+zoom_to (HutCanvas *self,
+         double scale_px_per_mm,
+         double x,
+         double y)
 {
   const double least = fit_view (self).scale_px_per_mm * SCALE_LEAST_OF_FIT_RATIO;
   const double scale
@@ -80,7 +85,9 @@ zoom_to (HutCanvas *self, double scale_px_per_mm, double x, double y)
 }
 
 void
-hut_canvas_pan (HutCanvas *self, double dx, double dy)
+hut_canvas_pan (HutCanvas *self,
+                double dx,
+                double dy)
 {
   HutFlatView view = self->view;
 
@@ -99,7 +106,9 @@ hut_canvas_get_scale (HutCanvas *self)
 
 /* Brings a rectangle of a panel to the middle, at a scale that shows it and its surrounding. */
 static void
-show_rect (HutCanvas *self, guint panel, HutRect rect)
+show_rect (HutCanvas *self,
+           guint panel,
+           HutRect rect)
 {
   const double width = gtk_widget_get_width (GTK_WIDGET (self));
   const double height = gtk_widget_get_height (GTK_WIDGET (self));
@@ -117,7 +126,8 @@ show_rect (HutCanvas *self, guint panel, HutRect rect)
 }
 
 void
-hut_canvas_show_place (HutCanvas *self, const HutPlace *place)
+hut_canvas_show_place (HutCanvas *self,
+                       const HutPlace *place)
 {
   g_return_if_fail (HUT_IS_CANVAS (self) && place != NULL);
 
@@ -132,7 +142,9 @@ hut_canvas_show_place (HutCanvas *self, const HutPlace *place)
 /* How far [low, high] must be shifted to lie within [0, size]; its middle goes first if it is too
  * long. */
 static double
-shift_into (double low, double high, double size)
+shift_into (double low,
+            double high,
+            double size)
 {
   if (high - low > size)
     return size / 2.0 - (low + high) / 2.0;
@@ -142,7 +154,8 @@ shift_into (double low, double high, double size)
 }
 
 void
-hut_canvas_show_item (HutCanvas *self, const char *item)
+hut_canvas_show_item (HutCanvas *self,
+                      const char *item)
 {
   g_return_if_fail (HUT_IS_CANVAS (self));
 
@@ -165,7 +178,11 @@ hut_canvas_show_item (HutCanvas *self, const char *item)
 }
 
 gboolean
-hut_canvas_locate (HutCanvas *self, HutPanelId panel, HutPoint at, double *x, double *y)
+hut_canvas_locate (HutCanvas *self,
+                   HutPanelId panel,
+                   HutPoint at,
+                   double *x,
+                   double *y)
 {
   g_return_val_if_fail (HUT_IS_CANVAS (self) && x != NULL && y != NULL, FALSE);
 
@@ -178,7 +195,9 @@ hut_canvas_locate (HutCanvas *self, HutPanelId panel, HutPoint at, double *x, do
 }
 
 static void
-zoom_action (GtkWidget *widget, const char *name, GVariant *parameter)
+zoom_action (GtkWidget *widget,
+             const char *name,
+             GVariant *parameter)
 {
   HutCanvas *self = HUT_CANVAS (widget);
   const double ratio
@@ -189,13 +208,17 @@ zoom_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static void
-fit_action (GtkWidget *widget, const char *name, GVariant *parameter)
+fit_action (GtkWidget *widget,
+            const char *name,
+            GVariant *parameter)
 {
   hut_canvas_fit (HUT_CANVAS (widget));
 }
 
 static void
-zoom_selection_action (GtkWidget *widget, const char *name, GVariant *parameter)
+zoom_selection_action (GtkWidget *widget,
+                       const char *name,
+                       GVariant *parameter)
 {
   HutCanvas *self = HUT_CANVAS (widget);
   const char *item = hut_session_get_selected (self->session);
@@ -207,7 +230,10 @@ zoom_selection_action (GtkWidget *widget, const char *name, GVariant *parameter)
 }
 
 static gboolean
-on_scroll (HutCanvas *self, double dx, double dy, GtkEventControllerScroll *scroll)
+on_scroll (HutCanvas *self,
+           double dx,
+           double dy,
+           GtkEventControllerScroll *scroll)
 {
   const GdkModifierType held
       = gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (scroll));
@@ -232,7 +258,9 @@ on_scroll (HutCanvas *self, double dx, double dy, GtkEventControllerScroll *scro
 
 /* The scale factor of GtkGestureZoom counts from the start of the pinch. */
 static void
-on_pinch_begin (GtkGesture *pinch, GdkEventSequence *sequence, HutCanvas *self)
+on_pinch_begin (GtkGesture *pinch,
+                GdkEventSequence *sequence,
+                HutCanvas *self)
 {
   self->pinch_scale_px_per_mm = self->view.scale_px_per_mm;
   hut_canvas_cancel_drag (self);
@@ -240,7 +268,9 @@ on_pinch_begin (GtkGesture *pinch, GdkEventSequence *sequence, HutCanvas *self)
 }
 
 static void
-on_pinch (GtkGestureZoom *pinch, double factor, HutCanvas *self)
+on_pinch (GtkGestureZoom *pinch,
+          double factor,
+          HutCanvas *self)
 {
   double x, y;
 

@@ -115,7 +115,11 @@ make_style (HutCanvas *self)
 }
 
 static void
-draw_focus (HutCanvas *self, cairo_t *cr, const HutFlatStyle *style, double width, double height)
+draw_focus (HutCanvas *self,
+            cairo_t *cr,
+            const HutFlatStyle *style,
+            double width,
+            double height)
 {
   const HutColour c = hut_palette_get (style->dark, style->high_contrast)->selection;
 
@@ -129,7 +133,8 @@ draw_focus (HutCanvas *self, cairo_t *cr, const HutFlatStyle *style, double widt
 }
 
 static void
-hut_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
+hut_canvas_snapshot (GtkWidget *widget,
+                     GtkSnapshot *snapshot)
 {
   HutCanvas *self = HUT_CANVAS (widget);
   const double width = gtk_widget_get_width (widget), height = gtk_widget_get_height (widget);
@@ -167,7 +172,10 @@ hut_canvas_measure (GtkWidget *widget,
 }
 
 static void
-hut_canvas_size_allocate (GtkWidget *widget, int width, int height, int baseline)
+hut_canvas_size_allocate (GtkWidget *widget,
+                          int width,
+                          int height,
+                          int baseline)
 {
   HutCanvas *self = HUT_CANVAS (widget);
 
@@ -284,7 +292,8 @@ on_selection_changed (HutCanvas *self)
 }
 
 static void
-set_session (HutCanvas *self, HutSession *session)
+set_session (HutCanvas *self,
+             HutSession *session)
 {
   self->session = g_object_ref (session);
   g_signal_connect_object (session, "derived", G_CALLBACK (on_derived), self, G_CONNECT_SWAPPED);
@@ -335,7 +344,9 @@ hut_canvas_update_cursor (HutCanvas *self)
 }
 
 static void
-on_motion (HutCanvas *self, double x, double y)
+on_motion (HutCanvas *self,
+           double x,
+           double y)
 {
   const char *item = hut_flat_pick_item (self->layout, hut_canvas_get_assembly (self), &self->view,
                                          x, y, PICK_REACH_PX);
@@ -363,7 +374,8 @@ on_leave (HutCanvas *self)
 /* ---- object --------------------------------------------------------------------------------- */
 
 static gboolean *
-find_flag (HutCanvas *self, guint prop_id)
+find_flag (HutCanvas *self,
+           guint prop_id)
 {
   switch (prop_id)
     {
@@ -385,7 +397,10 @@ find_flag (HutCanvas *self, guint prop_id)
 }
 
 static void
-hut_canvas_set_property (GObject *object, guint prop_id, const GValue *value, GParamSpec *pspec)
+hut_canvas_set_property (GObject *object,
+                         guint prop_id,
+                         const GValue *value,
+                         GParamSpec *pspec)
 {
   HutCanvas *self = HUT_CANVAS (object);
   gboolean *flag = find_flag (self, prop_id);
@@ -411,7 +426,10 @@ hut_canvas_set_property (GObject *object, guint prop_id, const GValue *value, GP
 }
 
 static void
-hut_canvas_get_property (GObject *object, guint prop_id, GValue *value, GParamSpec *pspec)
+hut_canvas_get_property (GObject *object,
+                         guint prop_id,
+                         GValue *value,
+                         GParamSpec *pspec)
 {
   HutCanvas *self = HUT_CANVAS (object);
   const gboolean *flag = find_flag (self, prop_id);

@@ -20,7 +20,8 @@ struct _HutOpeningIcon
 G_DEFINE_FINAL_TYPE (HutOpeningIcon, hut_opening_icon, GTK_TYPE_WIDGET)
 
 static void
-hut_opening_icon_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
+hut_opening_icon_snapshot (GtkWidget *widget,
+                           GtkSnapshot *snapshot)
 {
   HutOpeningIcon *self = HUT_OPENING_ICON (widget);
   const double width = gtk_widget_get_width (widget), height = gtk_widget_get_height (widget);

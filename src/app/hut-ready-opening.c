@@ -100,7 +100,9 @@ hut_ready_opening_get_words (guint index)
 }
 
 static void
-append_hole (GArray *holes, double u_mm, double v_mm)
+append_hole (GArray *holes,
+             double u_mm,
+             double v_mm)
 {
   const HutPoint at = { hut_snap_mm (u_mm), hut_snap_mm (v_mm) };
 
@@ -108,7 +110,8 @@ append_hole (GArray *holes, double u_mm, double v_mm)
 }
 
 static void
-append_holes (GArray *holes, const Ready *ready)
+append_holes (GArray *holes,
+              const Ready *ready)
 {
   if (ready->layout == LAYOUT_RING)
     for (guint i = 0; i < ready->columns; i++)

@@ -30,7 +30,10 @@ struct _HutShelfRow
 G_DEFINE_FINAL_TYPE (HutShelfRow, hut_shelf_row, GTK_TYPE_LIST_BOX_ROW)
 
 static GdkContentProvider *
-on_prepare (GtkDragSource *source, double x, double y, HutShelfRow *self)
+on_prepare (GtkDragSource *source,
+            double x,
+            double y,
+            HutShelfRow *self)
 {
   return gdk_content_provider_new_typed (HUT_TYPE_OPENING, self->opening);
 }
@@ -38,7 +41,9 @@ on_prepare (GtkDragSource *source, double x, double y, HutShelfRow *self)
 /* The opening as large as it will be on the canvas, its middle on the pointer. The canvas shows
  * where it would land, so on screens without blending the picture is kept small and hung aside. */
 static void
-on_drag_begin (GtkDragSource *source, GdkDrag *drag, HutShelfRow *self)
+on_drag_begin (GtkDragSource *source,
+               GdkDrag *drag,
+               HutShelfRow *self)
 {
   const gboolean blends = gdk_display_is_composited (gtk_widget_get_display (GTK_WIDGET (self)));
   const HutRect b = hut_snap_opening_bounds (self->opening);
@@ -140,7 +145,8 @@ hut_shelf_row_get_group (HutShelfRow *self)
 }
 
 gboolean
-hut_shelf_row_matches (HutShelfRow *self, const char *text)
+hut_shelf_row_matches (HutShelfRow *self,
+                       const char *text)
 {
   g_return_val_if_fail (HUT_IS_SHELF_ROW (self) && text != NULL, FALSE);
 
@@ -157,7 +163,8 @@ hut_shelf_row_matches (HutShelfRow *self, const char *text)
 }
 
 void
-hut_shelf_row_set_drag_scale (HutShelfRow *self, double scale_px_per_mm)
+hut_shelf_row_set_drag_scale (HutShelfRow *self,
+                              double scale_px_per_mm)
 {
   g_return_if_fail (HUT_IS_SHELF_ROW (self));
 

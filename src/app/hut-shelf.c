@@ -33,7 +33,8 @@ G_DEFINE_FINAL_TYPE (HutShelf, hut_shelf, GTK_TYPE_WIDGET)
 /* ---- placing without a drag ----------------------------------------------------------------- */
 
 static int
-selected_panel (HutShelf *self, const HutAssembly *assembly)
+selected_panel (HutShelf *self,
+                const HutAssembly *assembly)
 {
   const char *item = hut_session_get_selected (self->session);
   const HutPlacedHole *hole = item != NULL ? hut_assembly_get_hole (assembly, item) : NULL;
@@ -44,7 +45,11 @@ selected_panel (HutShelf *self, const HutAssembly *assembly)
 /* A free place on the panel that is worked on, else on the first that has one, else the middle of
  * the first: then findings say what it meets. */
 static gboolean
-find_place (HutShelf *self, const HutAssembly *assembly, HutRect bounds, guint *panel, HutPoint *at)
+find_place (HutShelf *self,
+            const HutAssembly *assembly,
+            HutRect bounds,
+            guint *panel,
+            HutPoint *at)
 {
   const int preferred = selected_panel (self, assembly);
 
@@ -65,7 +70,8 @@ find_place (HutShelf *self, const HutAssembly *assembly, HutRect bounds, guint *
 }
 
 static void
-place (HutShelf *self, const HutOpening *opening)
+place (HutShelf *self,
+       const HutOpening *opening)
 {
   const HutAssembly *assembly = hut_session_get_assembly (self->session);
   guint index;
@@ -81,7 +87,9 @@ place (HutShelf *self, const HutOpening *opening)
 }
 
 static void
-on_row_activated (GtkListBox *list, GtkListBoxRow *row, HutShelf *self)
+on_row_activated (GtkListBox *list,
+                  GtkListBoxRow *row,
+                  HutShelf *self)
 {
   place (self, hut_shelf_row_get_opening (HUT_SHELF_ROW (row)));
 }
@@ -89,7 +97,8 @@ on_row_activated (GtkListBox *list, GtkListBoxRow *row, HutShelf *self)
 /* ---- search and headings -------------------------------------------------------------------- */
 
 static gboolean
-filter_row (GtkListBoxRow *row, gpointer user_data)
+filter_row (GtkListBoxRow *row,
+            gpointer user_data)
 {
   HutShelf *self = user_data;
 
@@ -98,7 +107,9 @@ filter_row (GtkListBoxRow *row, gpointer user_data)
 }
 
 static void
-head_row (GtkListBoxRow *row, GtkListBoxRow *before, gpointer user_data)
+head_row (GtkListBoxRow *row,
+          GtkListBoxRow *before,
+          gpointer user_data)
 {
   const char *group = hut_shelf_row_get_group (HUT_SHELF_ROW (row));
   GtkWidget *heading;
@@ -118,14 +129,16 @@ head_row (GtkListBoxRow *row, GtkListBoxRow *before, gpointer user_data)
 }
 
 static void
-on_search_changed (GtkSearchEntry *search, HutShelf *self)
+on_search_changed (GtkSearchEntry *search,
+                   HutShelf *self)
 {
   gtk_list_box_invalidate_filter (GTK_LIST_BOX (self->list));
 }
 
 /* Enter in the search places the first that is left. */
 static void
-on_search_activate (GtkSearchEntry *search, HutShelf *self)
+on_search_activate (GtkSearchEntry *search,
+                    HutShelf *self)
 {
   GtkListBoxRow *row;
 
@@ -141,7 +154,8 @@ on_search_activate (GtkSearchEntry *search, HutShelf *self)
 /* ---- object --------------------------------------------------------------------------------- */
 
 static void
-set_drag_scale (HutShelf *self, double scale_px_per_mm)
+set_drag_scale (HutShelf *self,
+                double scale_px_per_mm)
 {
   GtkListBoxRow *row;
 
@@ -151,7 +165,10 @@ set_drag_scale (HutShelf *self, double scale_px_per_mm)
 }
 
 static void
-hut_shelf_set_property (GObject *object, guint prop_id, const GValue *value, GParamSpec *pspec)
+hut_shelf_set_property (GObject *object,
+                        guint prop_id,
+                        const GValue *value,
+                        GParamSpec *pspec)
 {
   HutShelf *self = HUT_SHELF (object);
 
@@ -164,7 +181,10 @@ hut_shelf_set_property (GObject *object, guint prop_id, const GValue *value, GPa
 }
 
 static void
-hut_shelf_get_property (GObject *object, guint prop_id, GValue *value, GParamSpec *pspec)
+hut_shelf_get_property (GObject *object,
+                        guint prop_id,
+                        GValue *value,
+                        GParamSpec *pspec)
 {
   HutShelf *self = HUT_SHELF (object);
 

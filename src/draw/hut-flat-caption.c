@@ -17,7 +17,8 @@
 
 /* "Base front · 6.1 mm"; only the name, or nothing, when the panel is too small for it. */
 void
-hut_flat_caption_draw (const HutFlatScene *scene, guint index)
+hut_flat_caption_draw (const HutFlatScene *scene,
+                       guint index)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
   HutInk *ink = scene->ink;
@@ -60,7 +61,8 @@ hut_flat_caption_draw (const HutFlatScene *scene, guint index)
 }
 
 static void
-tick (cairo_t *cr, HutPoint at)
+tick (cairo_t *cr,
+      HutPoint at)
 {
   cairo_move_to (cr, at.u - TICK_PX, at.v + TICK_PX);
   cairo_line_to (cr, at.u + TICK_PX, at.v - TICK_PX);
@@ -102,7 +104,8 @@ hut_flat_dimension (HutInk *ink,
 }
 
 void
-hut_flat_dimensions_draw (const HutFlatScene *scene, guint index)
+hut_flat_dimensions_draw (const HutFlatScene *scene,
+                          guint index)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
   HutInk *ink = scene->ink;

@@ -11,7 +11,8 @@
 #define MM_PER_INCH 25.4
 
 double
-hut_flat_grid_step_mm (double scale_px_per_mm, gboolean inches)
+hut_flat_grid_step_mm (double scale_px_per_mm,
+                       gboolean inches)
 {
   static const double metric_mm[] = { 10.0, 50.0, 100.0, 500.0 };
   static const double inch_mm[]
@@ -26,7 +27,8 @@ hut_flat_grid_step_mm (double scale_px_per_mm, gboolean inches)
 }
 
 void
-hut_flat_grid_draw (const HutFlatScene *scene, guint index)
+hut_flat_grid_draw (const HutFlatScene *scene,
+                    guint index)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
   const double step_mm = hut_flat_grid_step_mm (scene->view.scale_px_per_mm, scene->style->inches);

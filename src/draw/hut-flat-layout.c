@@ -52,7 +52,8 @@ panel_column (const HutPanel *panel)
 }
 
 static int
-panel_row (const HutAssembly *assembly, const HutPanel *panel)
+panel_row (const HutAssembly *assembly,
+           const HutPanel *panel)
 {
   if (panel->id.side == HUT_SIDE_BOTTOM)
     return ROW_BOTTOM;
@@ -85,7 +86,8 @@ grid_gap_mm (const Grid *grid)
 
 /* Empty rows and columns give up their gap too. */
 static void
-grid_place (Grid *grid, double gap_mm)
+grid_place (Grid *grid,
+            double gap_mm)
 {
   double at_mm = 0.0;
 
@@ -105,7 +107,9 @@ grid_place (Grid *grid, double gap_mm)
 }
 
 HutRect
-hut_flat_layout_panel_rect (const HutFlatLayout *self, const HutAssembly *assembly, guint index)
+hut_flat_layout_panel_rect (const HutFlatLayout *self,
+                            const HutAssembly *assembly,
+                            guint index)
 {
   const HutPanel *panel = g_ptr_array_index (assembly->panels, index);
   const HutPoint at = self->at[index];
@@ -114,7 +118,8 @@ hut_flat_layout_panel_rect (const HutFlatLayout *self, const HutAssembly *assemb
 }
 
 static void
-layout_take_bounds (HutFlatLayout *self, const HutAssembly *assembly)
+layout_take_bounds (HutFlatLayout *self,
+                    const HutAssembly *assembly)
 {
   self->bounds = (HutRect){ 0.0, 0.0, -1.0, -1.0 };
   for (guint i = 0; i < self->panel_count; i++)
@@ -175,7 +180,10 @@ hut_flat_layout_free (HutFlatLayout *self)
 }
 
 HutFlatView
-hut_flat_view_fit (HutRect drawing, double width_px, double height_px, double border_px)
+hut_flat_view_fit (HutRect drawing,
+                   double width_px,
+                   double height_px,
+                   double border_px)
 {
   const double width_mm = drawing.u1 - drawing.u0, height_mm = drawing.v1 - drawing.v0;
   const double free_x_px = MAX (1.0, width_px - 2.0 * border_px);
@@ -282,7 +290,8 @@ hut_flat_pick_item (const HutFlatLayout *layout,
 
 /* TRUE when @a comes before @b in the order of hut_flat_next_item (). */
 static gboolean
-hole_is_before (const HutPlacedHole *a, const HutPlacedHole *b)
+hole_is_before (const HutPlacedHole *a,
+                const HutPlacedHole *b)
 {
   if (a->panel != b->panel)
     return a->panel < b->panel;
@@ -294,7 +303,9 @@ hole_is_before (const HutPlacedHole *a, const HutPlacedHole *b)
 }
 
 const char *
-hut_flat_next_item (const HutAssembly *assembly, const char *item, gboolean forward)
+hut_flat_next_item (const HutAssembly *assembly,
+                    const char *item,
+                    gboolean forward)
 {
   const HutPlacedHole *from = item != NULL ? hut_assembly_get_hole (assembly, item) : NULL;
   const HutPlacedHole *best = NULL;

@@ -8,20 +8,20 @@
 #define BODY_LINE_PX 0.8
 #define MOTION_LINE_PX 1.0
 #define KEEP_OUT_LINE_PX 1.2
-#define HATCH_STEP_PX 9.0
-#define HATCH_LINE_PX 0.6
-#define HATCH_ALPHA_RATIO 0.45
 #define NAME_PAD_PX 4.0
 
 /* A body where it was measured, without its travel. */
 static HutBox3
-home_box (const HutAssembly *assembly, const HutBody *body)
+home_box (const HutAssembly *assembly,
+          const HutBody *body)
 {
   return hut_box3_shift (&body->box, assembly->machine_at);
 }
 
 static HutPxRect
-shadow_px (const HutFlatScene *scene, guint index, const HutBox3 *box)
+shadow_px (const HutFlatScene *scene,
+           guint index,
+           const HutBox3 *box)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
 
@@ -29,7 +29,8 @@ shadow_px (const HutFlatScene *scene, guint index, const HutBox3 *box)
 }
 
 static void
-fill_bodies (const HutFlatScene *scene, guint index)
+fill_bodies (const HutFlatScene *scene,
+             guint index)
 {
   const HutMachine *machine = &scene->assembly->design->machine;
   HutInk *ink = scene->ink;
@@ -49,25 +50,22 @@ fill_bodies (const HutFlatScene *scene, guint index)
 }
 
 static void
-draw_keep_out (const HutFlatScene *scene, HutPxRect px)
+draw_keep_out (const HutFlatScene *scene,
+               HutPxRect px)
 {
   HutInk *ink = scene->ink;
 
-  cairo_save (ink->cr);
   cairo_rectangle (ink->cr, px.x, px.y, px.width, px.height);
-  cairo_clip (ink->cr);
-  hut_ink_line (ink, HUT_LINE_KEEP_OUT, HATCH_LINE_PX);
-  hut_ink_colour_alpha (ink, ink->palette->keep_out_line, HATCH_ALPHA_RATIO);
-  hut_ink_hatch (ink, px.x, px.y, px.width, px.height, HATCH_STEP_PX);
-  cairo_restore (ink->cr);
-
+  hut_ink_fill_dots (ink, ink->palette->keep_out_line, px.x, px.y);
   hut_ink_line (ink, HUT_LINE_KEEP_OUT, KEEP_OUT_LINE_PX);
   hut_ink_colour (ink, ink->palette->keep_out_line);
   hut_flat_scene_stroke_rect (scene, px);
 }
 
 static void
-draw_body (const HutFlatScene *scene, guint index, const HutBody *body)
+draw_body (const HutFlatScene *scene,
+           guint index,
+           const HutBody *body)
 {
   HutInk *ink = scene->ink;
   const HutBox3 home = home_box (scene->assembly, body);
@@ -92,7 +90,8 @@ draw_body (const HutFlatScene *scene, guint index, const HutBody *body)
 }
 
 static gboolean
-meets_any (const GArray *taken, HutPxRect box)
+meets_any (const GArray *taken,
+           HutPxRect box)
 {
   for (guint i = 0; i < taken->len; i++)
     {
@@ -107,7 +106,10 @@ meets_any (const GArray *taken, HutPxRect box)
 
 /* The name in the lower left corner of the shadow, where it fits and meets no other name. */
 static void
-draw_name (const HutFlatScene *scene, guint index, const HutBody *body, GArray *taken)
+draw_name (const HutFlatScene *scene,
+           guint index,
+           const HutBody *body,
+           GArray *taken)
 {
   HutInk *ink = scene->ink;
   const HutBox3 home = home_box (scene->assembly, body);
@@ -138,7 +140,8 @@ draw_name (const HutFlatScene *scene, guint index, const HutBody *body, GArray *
 
 /* Windows and openings have names of their own. */
 static GArray *
-take_holes (const HutFlatScene *scene, guint index)
+take_holes (const HutFlatScene *scene,
+            guint index)
 {
   GArray *taken = g_array_new (FALSE, FALSE, sizeof (HutPxRect));
 
@@ -154,7 +157,8 @@ take_holes (const HutFlatScene *scene, guint index)
 }
 
 void
-hut_flat_machine_draw (const HutFlatScene *scene, guint index)
+hut_flat_machine_draw (const HutFlatScene *scene,
+                       guint index)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
   const HutMachine *machine = &scene->assembly->design->machine;

@@ -21,7 +21,10 @@
 #define BADGE_STEPS_MOST 24
 
 static HutPxRect
-place_px (const HutFlatView *view, const HutFlatLayout *layout, guint panel, HutRect rect)
+place_px (const HutFlatView *view,
+          const HutFlatLayout *layout,
+          guint panel,
+          HutRect rect)
 {
   HutPxRect px;
 
@@ -42,7 +45,9 @@ place_px (const HutFlatView *view, const HutFlatLayout *layout, guint panel, Hut
 }
 
 static gboolean
-badge_is_free (const GArray *marks, double x_px, double y_px)
+badge_is_free (const GArray *marks,
+               double x_px,
+               double y_px)
 {
   for (guint i = 0; i < marks->len; i++)
     {
@@ -56,7 +61,9 @@ badge_is_free (const GArray *marks, double x_px, double y_px)
 
 /* A badge stays inside its panel, if that is large enough, so that it covers no caption. */
 static double
-keep_inside (double at_px, double low_px, double high_px)
+keep_inside (double at_px,
+             double low_px,
+             double high_px)
 {
   return high_px - low_px >= 2.0 * BADGE_STEP_PX
              ? CLAMP (at_px, low_px + BADGE_IN_PX, high_px - BADGE_IN_PX)
@@ -118,7 +125,9 @@ hut_flat_marks_new (const GPtrArray *findings,
 }
 
 int
-hut_flat_marks_pick (const GArray *marks, double x_px, double y_px)
+hut_flat_marks_pick (const GArray *marks,
+                     double x_px,
+                     double y_px)
 {
   for (guint i = 0; i < marks->len; i++)
     {
@@ -132,7 +141,11 @@ hut_flat_marks_pick (const GArray *marks, double x_px, double y_px)
 
 /* A regular polygon round (x, y); the first corner at @first_rad. */
 static void
-trace_polygon (cairo_t *cr, int corners, double first_rad, double radius_px, HutPoint at)
+trace_polygon (cairo_t *cr,
+               int corners,
+               double first_rad,
+               double radius_px,
+               HutPoint at)
 {
   for (int i = 0; i < corners; i++)
     {
@@ -144,7 +157,9 @@ trace_polygon (cairo_t *cr, int corners, double first_rad, double radius_px, Hut
 }
 
 static void
-trace_badge (cairo_t *cr, HutSeverity severity, HutPoint at)
+trace_badge (cairo_t *cr,
+             HutSeverity severity,
+             HutPoint at)
 {
   const double r = HUT_MARK_RADIUS_PX;
 
@@ -166,7 +181,11 @@ trace_badge (cairo_t *cr, HutSeverity severity, HutPoint at)
 }
 
 void
-hut_flat_mark_badge (HutInk *ink, HutSeverity severity, guint number, double x_px, double y_px)
+hut_flat_mark_badge (HutInk *ink,
+                     HutSeverity severity,
+                     guint number,
+                     double x_px,
+                     double y_px)
 {
   trace_badge (ink->cr, severity, (HutPoint){ x_px, y_px });
   hut_ink_colour (ink, ink->palette->mark_fill[severity]);
@@ -190,7 +209,8 @@ hut_flat_mark_badge (HutInk *ink, HutSeverity severity, guint number, double x_p
 }
 
 static void
-draw_place (const HutFlatScene *scene, const HutMark *mark)
+draw_place (const HutFlatScene *scene,
+            const HutMark *mark)
 {
   const gboolean selected = (int)mark->finding == scene->style->selected_finding;
   const HutPxRect px = place_px (&scene->view, scene->layout, mark->panel, mark->rect);

@@ -15,7 +15,8 @@
 #define NAME_PAD_PX 4.0
 
 void
-hut_flat_panel_fill (const HutFlatScene *scene, guint index)
+hut_flat_panel_fill (const HutFlatScene *scene,
+                     guint index)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
   HutInk *ink = scene->ink;
@@ -31,7 +32,8 @@ hut_flat_panel_fill (const HutFlatScene *scene, guint index)
 
 /* Adds the outlines of a hole to cairo's path. */
 static void
-trace_hole (const HutFlatScene *scene, const HutPlacedHole *hole)
+trace_hole (const HutFlatScene *scene,
+            const HutPlacedHole *hole)
 {
   double x, y;
 
@@ -42,7 +44,8 @@ trace_hole (const HutFlatScene *scene, const HutPlacedHole *hole)
 }
 
 static void
-draw_window_ground (const HutFlatScene *scene, const HutPlacedHole *hole)
+draw_window_ground (const HutFlatScene *scene,
+                    const HutPlacedHole *hole)
 {
   HutInk *ink = scene->ink;
   const HutPxRect px = hut_flat_scene_rect (scene, hole->panel, hole->bounds);
@@ -60,7 +63,8 @@ draw_window_ground (const HutFlatScene *scene, const HutPlacedHole *hole)
 
 /* Glazing and frame lie behind the panel: hidden lines. */
 static void
-draw_plates (const HutFlatScene *scene, guint index)
+draw_plates (const HutFlatScene *scene,
+             guint index)
 {
   HutInk *ink = scene->ink;
 
@@ -82,7 +86,8 @@ draw_plates (const HutFlatScene *scene, guint index)
 /* The name in the middle of a hole, or under a small one; left out where there is no room for it.
  */
 static void
-draw_hole_name (const HutFlatScene *scene, const HutPlacedHole *hole)
+draw_hole_name (const HutFlatScene *scene,
+                const HutPlacedHole *hole)
 {
   HutInk *ink = scene->ink;
   const HutDesign *design = scene->assembly->design;
@@ -112,7 +117,8 @@ draw_hole_name (const HutFlatScene *scene, const HutPlacedHole *hole)
 
 /* A hole that the panel does not have because it does not fit is shown with a hidden line. */
 static void
-stroke_hole (const HutFlatScene *scene, const HutPlacedHole *hole)
+stroke_hole (const HutFlatScene *scene,
+             const HutPlacedHole *hole)
 {
   HutInk *ink = scene->ink;
 
@@ -123,7 +129,8 @@ stroke_hole (const HutFlatScene *scene, const HutPlacedHole *hole)
 }
 
 static void
-stroke_outline (const HutFlatScene *scene, guint index)
+stroke_outline (const HutFlatScene *scene,
+                guint index)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
   const HutPanelId *target = scene->style->target;
@@ -146,7 +153,8 @@ stroke_outline (const HutFlatScene *scene, guint index)
 }
 
 void
-hut_flat_panel_draw (const HutFlatScene *scene, guint index)
+hut_flat_panel_draw (const HutFlatScene *scene,
+                     guint index)
 {
   const GPtrArray *holes = scene->assembly->holes;
 

@@ -5,7 +5,9 @@
 #include "draw/hut-flat-scene.h"
 
 HutPxRect
-hut_flat_scene_rect (const HutFlatScene *self, guint panel, HutRect rect)
+hut_flat_scene_rect (const HutFlatScene *self,
+                     guint panel,
+                     HutRect rect)
 {
   HutPxRect px;
 
@@ -17,14 +19,19 @@ hut_flat_scene_rect (const HutFlatScene *self, guint panel, HutRect rect)
 }
 
 gboolean
-hut_flat_scene_sees (const HutFlatScene *self, HutPxRect rect, double border_px)
+hut_flat_scene_sees (const HutFlatScene *self,
+                     HutPxRect rect,
+                     double border_px)
 {
   return rect.x + rect.width + border_px >= 0.0 && rect.x - border_px <= self->ink->width_px
          && rect.y + rect.height + border_px >= 0.0 && rect.y - border_px <= self->ink->height_px;
 }
 
 void
-hut_flat_scene_stroke_line (const HutFlatScene *self, guint panel, HutPoint from, HutPoint to)
+hut_flat_scene_stroke_line (const HutFlatScene *self,
+                            guint panel,
+                            HutPoint from,
+                            HutPoint to)
 {
   double x, y;
 
@@ -36,7 +43,8 @@ hut_flat_scene_stroke_line (const HutFlatScene *self, guint panel, HutPoint from
 }
 
 void
-hut_flat_scene_stroke_rect (const HutFlatScene *self, HutPxRect rect)
+hut_flat_scene_stroke_rect (const HutFlatScene *self,
+                            HutPxRect rect)
 {
   cairo_rectangle (self->ink->cr, rect.x, rect.y, rect.width, rect.height);
   cairo_stroke (self->ink->cr);

@@ -15,7 +15,8 @@
 #define GUIDE_BEYOND_PX 14.0
 
 static const HutPlacedHole *
-find_hole (const HutFlatScene *scene, const char *item)
+find_hole (const HutFlatScene *scene,
+           const char *item)
 {
   const HutPlacedHole *hole = item != NULL ? hut_assembly_get_hole (scene->assembly, item) : NULL;
 
@@ -23,7 +24,9 @@ find_hole (const HutFlatScene *scene, const char *item)
 }
 
 static HutPxRect
-frame_px (const HutFlatLayout *layout, const HutFlatView *view, const HutPlacedHole *hole)
+frame_px (const HutFlatLayout *layout,
+          const HutFlatView *view,
+          const HutPlacedHole *hole)
 {
   HutPxRect px;
 
@@ -37,7 +40,8 @@ frame_px (const HutFlatLayout *layout, const HutFlatView *view, const HutPlacedH
 }
 
 static HutPoint
-handle_px (HutPxRect frame, HutHandle handle)
+handle_px (HutPxRect frame,
+           HutHandle handle)
 {
   const gboolean right = handle == HUT_HANDLE_LOWER_RIGHT || handle == HUT_HANDLE_UPPER_RIGHT;
   const gboolean low = handle == HUT_HANDLE_LOWER_RIGHT || handle == HUT_HANDLE_LOWER_LEFT;
@@ -59,7 +63,8 @@ hut_flat_hover_draw (const HutFlatScene *scene)
 
 /* From the item's bounds straight to the four borders of the panel's outer rectangle. */
 static void
-draw_distances (const HutFlatScene *scene, const HutPlacedHole *hole)
+draw_distances (const HutFlatScene *scene,
+                const HutPlacedHole *hole)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, hole->panel);
   const HutRect b = hole->bounds;
@@ -143,7 +148,8 @@ hut_flat_guides_draw (const HutFlatScene *scene)
 }
 
 gboolean
-hut_flat_item_has_handles (const HutAssembly *assembly, const char *item)
+hut_flat_item_has_handles (const HutAssembly *assembly,
+                           const char *item)
 {
   const HutOpening *opening = hut_design_get_opening (assembly->design, item);
 

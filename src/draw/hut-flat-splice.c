@@ -21,7 +21,10 @@
 #define BAND_SLACK_MM 0.01
 
 static void
-label_on_line (const HutFlatScene *scene, const char *text, HutColour colour, HutPxRect line)
+label_on_line (const HutFlatScene *scene,
+               const char *text,
+               HutColour colour,
+               HutPxRect line)
 {
   HutInk *ink = scene->ink;
   const gboolean upright = line.height > line.width;
@@ -56,14 +59,16 @@ splice_band (const HutSplice *splice)
 }
 
 static gboolean
-rect_has (HutRect rect, HutPoint p)
+rect_has (HutRect rect,
+          HutPoint p)
 {
   return p.u >= rect.u0 && p.u <= rect.u1 && p.v >= rect.v0 && p.v <= rect.v1;
 }
 
 /* Both pieces have the same edge there: the one on the lower side is drawn. */
 static gboolean
-part_is_below (const HutPart *part, const HutSplice *splice)
+part_is_below (const HutPart *part,
+               const HutSplice *splice)
 {
   const HutRect b = hut_region_bounds (part->region);
 
@@ -71,7 +76,9 @@ part_is_below (const HutPart *part, const HutSplice *splice)
 }
 
 static void
-stroke_fingers (const HutFlatScene *scene, const HutSplice *splice, const HutPart *part)
+stroke_fingers (const HutFlatScene *scene,
+                const HutSplice *splice,
+                const HutPart *part)
 {
   const HutRect band = splice_band (splice);
   const guint count = hut_path_get_count (part->region->outer);
@@ -99,7 +106,8 @@ stroke_fingers (const HutFlatScene *scene, const HutSplice *splice, const HutPar
 }
 
 static void
-draw_splice (const HutFlatScene *scene, const HutSplice *splice)
+draw_splice (const HutFlatScene *scene,
+             const HutSplice *splice)
 {
   HutInk *ink = scene->ink;
   const HutRect line
@@ -127,7 +135,8 @@ draw_splice (const HutFlatScene *scene, const HutSplice *splice)
 }
 
 static void
-draw_strap (const HutFlatScene *scene, const HutSolid *strap)
+draw_strap (const HutFlatScene *scene,
+            const HutSolid *strap)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, strap->panel);
   HutInk *ink = scene->ink;
@@ -150,7 +159,8 @@ draw_strap (const HutFlatScene *scene, const HutSolid *strap)
 }
 
 void
-hut_flat_splice_draw (const HutFlatScene *scene, guint index)
+hut_flat_splice_draw (const HutFlatScene *scene,
+                      guint index)
 {
   if (scene->parts == NULL)
     return;
@@ -171,7 +181,9 @@ hut_flat_splice_draw (const HutFlatScene *scene, guint index)
 }
 
 static void
-draw_hinge_eye (const HutFlatScene *scene, guint index, HutPoint at)
+draw_hinge_eye (const HutFlatScene *scene,
+                guint index,
+                HutPoint at)
 {
   cairo_t *cr = scene->ink->cr;
   double x, y;
@@ -197,7 +209,8 @@ label_place (HutPxRect line)
 
 /* The point of the hinge line in the panel's frame: u, v on the face, w off it, mm. */
 static HutVec3
-hinge_in_frame (const HutAssembly *assembly, const HutPanel *panel)
+hinge_in_frame (const HutAssembly *assembly,
+                const HutPanel *panel)
 {
   const HutVec3 from
       = hut_vec3_add (assembly->hinge_point, hut_vec3_scale (panel->frame.origin, -1.0));
@@ -207,7 +220,8 @@ hinge_in_frame (const HutAssembly *assembly, const HutPanel *panel)
 }
 
 void
-hut_flat_hinge_draw (const HutFlatScene *scene, guint index)
+hut_flat_hinge_draw (const HutFlatScene *scene,
+                     guint index)
 {
   const HutAssembly *assembly = scene->assembly;
   const HutPanel *panel = g_ptr_array_index (assembly->panels, index);

@@ -29,7 +29,8 @@ hut_flat_style_plain (void)
 }
 
 static void
-draw_panel (const HutFlatScene *scene, guint index)
+draw_panel (const HutFlatScene *scene,
+            guint index)
 {
   const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
   const HutPxRect px = hut_flat_scene_rect (
@@ -53,7 +54,8 @@ draw_panel (const HutFlatScene *scene, guint index)
 
 /* TRUE when a box on the page meets no panel. */
 static gboolean
-is_blank (const HutFlatScene *scene, HutPxRect box)
+is_blank (const HutFlatScene *scene,
+          HutPxRect box)
 {
   for (guint i = 0; i < scene->layout->panel_count; i++)
     {

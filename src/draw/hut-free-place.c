@@ -12,20 +12,23 @@
 #define STEP_LEAST_MM 1.0
 
 static HutRect
-rect_grow (HutRect rect, double by_mm)
+rect_grow (HutRect rect,
+           double by_mm)
 {
   return (HutRect){ rect.u0 - by_mm, rect.v0 - by_mm, rect.u1 + by_mm, rect.v1 + by_mm };
 }
 
 static gboolean
-rects_meet (HutRect a, HutRect b)
+rects_meet (HutRect a,
+            HutRect b)
 {
   return a.u0 < b.u1 && b.u0 < a.u1 && a.v0 < b.v1 && b.v0 < a.v1;
 }
 
 /* What a hole takes up: a window has its glazing and frame behind the panel. */
 static HutRect
-taken_by (const HutAssembly *assembly, const HutPlacedHole *hole)
+taken_by (const HutAssembly *assembly,
+          const HutPlacedHole *hole)
 {
   const HutWindow *window = hole->source == HUT_HOLE_WINDOW
                                 ? hut_design_get_window (assembly->design, hole->item)
@@ -35,7 +38,9 @@ taken_by (const HutAssembly *assembly, const HutPlacedHole *hole)
 }
 
 static gboolean
-place_is_free (const HutAssembly *assembly, guint index, HutRect rect)
+place_is_free (const HutAssembly *assembly,
+               guint index,
+               HutRect rect)
 {
   const HutPanel *panel = g_ptr_array_index (assembly->panels, index);
   const double web_mm = panel->stock != NULL ? panel->stock->smallest_web_mm : 0.0;
@@ -56,7 +61,10 @@ place_is_free (const HutAssembly *assembly, guint index, HutRect rect)
 }
 
 gboolean
-hut_free_place_find (const HutAssembly *assembly, guint index, HutRect bounds, HutPoint *at)
+hut_free_place_find (const HutAssembly *assembly,
+                     guint index,
+                     HutRect bounds,
+                     HutPoint *at)
 {
   const HutPanel *panel = g_ptr_array_index (assembly->panels, index);
   const HutPoint middle

@@ -11,6 +11,9 @@
 #define PLATE_PAD_PX 3.0
 #define PLATE_RADIUS_PX 3.0
 
+#define DOT_STEP_PX 7
+#define DOT_RADIUS_PX 0.9
+
 typedef struct
 {
   double lengths_px[6];
@@ -58,13 +61,16 @@ hut_ink_end (HutInk *self)
 }
 
 const char *
-hut_ink_tr (const HutInk *self, const char *msgid)
+hut_ink_tr (const HutInk *self,
+            const char *msgid)
 {
   return self->translate != NULL ? self->translate (msgid) : msgid;
 }
 
 char *
-hut_ink_dup_length (const HutInk *self, double length_mm, guint decimals)
+hut_ink_dup_length (const HutInk *self,
+                    double length_mm,
+                    guint decimals)
 {
   const double mm_per_inch = 25.4;
   char buffer[HUT_NUMBER_SIZE];
@@ -84,19 +90,24 @@ hut_ink_unit (const HutInk *self)
 }
 
 void
-hut_ink_colour (HutInk *self, HutColour colour)
+hut_ink_colour (HutInk *self,
+                HutColour colour)
 {
   cairo_set_source_rgb (self->cr, colour.r, colour.g, colour.b);
 }
 
 void
-hut_ink_colour_alpha (HutInk *self, HutColour colour, double alpha_ratio)
+hut_ink_colour_alpha (HutInk *self,
+                      HutColour colour,
+                      double alpha_ratio)
 {
   cairo_set_source_rgba (self->cr, colour.r, colour.g, colour.b, alpha_ratio);
 }
 
 void
-hut_ink_line (HutInk *self, HutLineKind kind, double width_px)
+hut_ink_line (HutInk *self,
+              HutLineKind kind,
+              double width_px)
 {
   const Pattern *pattern = &patterns[kind];
 
@@ -105,7 +116,11 @@ hut_ink_line (HutInk *self, HutLineKind kind, double width_px)
 }
 
 static void
-trace_arc (cairo_t *cr, const HutSegment *segment, double x_px, double y_px, double scale_px_per_mm)
+trace_arc (cairo_t *cr,
+           const HutSegment *segment,
+           double x_px,
+           double y_px,
+           double scale_px_per_mm)
 {
   HutPoint centre;
   double radius_mm;
@@ -129,7 +144,11 @@ trace_arc (cairo_t *cr, const HutSegment *segment, double x_px, double y_px, dou
 }
 
 void
-hut_ink_path (HutInk *self, const HutPath *path, double x_px, double y_px, double scale_px_per_mm)
+hut_ink_path (HutInk *self,
+              const HutPath *path,
+              double x_px,
+              double y_px,
+              double scale_px_per_mm)
 {
   const guint count = hut_path_get_count (path);
 
@@ -183,18 +202,56 @@ hut_ink_hatch (HutInk *self,
   cairo_stroke (self->cr);
 }
 
-static void
-set_text (HutInk *self, const char *text, double size_px, gboolean bold)
+void
+hut_ink_fill_dots (HutInk *self,
+                   HutColour colour,
+                   double x_px,
+                   double y_px)
 {
-  PangoFontDescription *font = pango_font_description_from_string ("Sans");
+  /* A tile with one dot, laid side by side: far quicker than dashed lines. */
+  cairo_surface_t *tile = cairo_surface_create_similar_image (
+      cairo_get_target (self->cr), CAIRO_FORMAT_A8, DOT_STEP_PX, DOT_STEP_PX);
+  cairo_t *dot = cairo_create (tile);
+  cairo_pattern_t *field;
 
-  pango_font_description_set_absolute_size (font, (size_px > 0.0 ? size_px : self->text_px)
-                                                      * PANGO_SCALE);
-  if (bold)
-    pango_font_description_set_weight (font, PANGO_WEIGHT_BOLD);
-  pango_layout_set_font_description (self->layout, font);
-  pango_font_description_free (font);
-  pango_layout_set_text (self->layout, text, -1);
+  cairo_arc (dot, DOT_STEP_PX / 2.0, DOT_STEP_PX / 2.0, DOT_RADIUS_PX, 0.0, 2.0 * G_PI);
+  cairo_fill (dot);
+  cairo_destroy (dot);
+  field = cairo_pattern_create_for_surface (tile);
+  cairo_pattern_set_extend (field, CAIRO_EXTEND_REPEAT);
+  cairo_save (self->cr);
+  cairo_clip (self->cr);
+  cairo_translate (self->cr, round (x_px), round (y_px));
+  hut_ink_colour (self, colour);
+  cairo_mask (self->cr, field);
+  cairo_restore (self->cr);
+  cairo_pattern_destroy (field);
+  cairo_surface_destroy (tile);
+}
+
+static void
+set_text (HutInk *self,
+          const char *text,
+          double size_px,
+          gboolean bold)
+{
+  const double wanted_px = size_px > 0.0 ? size_px : self->text_px;
+
+  if (wanted_px != self->font_px || bold != self->font_bold)
+    {
+      PangoFontDescription *font = pango_font_description_from_string ("Sans");
+
+      pango_font_description_set_absolute_size (font, wanted_px * PANGO_SCALE);
+      if (bold)
+        pango_font_description_set_weight (font, PANGO_WEIGHT_BOLD);
+      pango_layout_set_font_description (self->layout, font);
+      pango_font_description_free (font);
+      self->font_px = wanted_px;
+      self->font_bold = bold;
+    }
+  /* Most texts are measured first: what is laid out already is kept. */
+  if (strcmp (pango_layout_get_text (self->layout), text) != 0)
+    pango_layout_set_text (self->layout, text, -1);
 }
 
 void
@@ -214,7 +271,11 @@ hut_ink_measure (HutInk *self,
 }
 
 static void
-draw_plate (HutInk *self, double x_px, double y_px, double width_px, double height_px)
+draw_plate (HutInk *self,
+            double x_px,
+            double y_px,
+            double width_px,
+            double height_px)
 {
   const double x0 = x_px - PLATE_PAD_PX, x1 = x_px + width_px + PLATE_PAD_PX;
   const double y0 = y_px, y1 = y_px + height_px, r = PLATE_RADIUS_PX;
@@ -230,11 +291,19 @@ draw_plate (HutInk *self, double x_px, double y_px, double width_px, double heig
 }
 
 void
-hut_ink_text (HutInk *self, const char *text, const HutInkText *how)
+hut_ink_text (HutInk *self,
+              const char *text,
+              const HutInkText *how)
 {
   double width_px, height_px;
 
   hut_ink_measure (self, text, how->size_px, how->bold, &width_px, &height_px);
+  if (how->room_px > 0.0 && width_px > how->room_px)
+    {
+      pango_layout_set_ellipsize (self->layout, PANGO_ELLIPSIZE_END);
+      pango_layout_set_width (self->layout, (int)(how->room_px * PANGO_SCALE));
+      width_px = how->room_px;
+    }
 
   const double shift_px = how->align == HUT_TEXT_START ? 0.0
                           : how->align == HUT_TEXT_END ? width_px
@@ -249,5 +318,6 @@ hut_ink_text (HutInk *self, const char *text, const HutInkText *how)
   hut_ink_colour (self, how->colour);
   cairo_move_to (self->cr, 0.0, 0.0);
   pango_cairo_show_layout (self->cr, self->layout);
+  pango_layout_set_width (self->layout, -1);
   cairo_restore (self->cr);
 }

@@ -37,6 +37,8 @@ typedef struct
   const char *decimal_point;  /* lent */
   gboolean inches;            /* lengths are written in inches */
   PangoLayout *layout;        /* owned */
+  double font_px;             /* what the layout is set to; 0 before the first text */
+  gboolean font_bold;
 } HutInk;
 
 #define HUT_INK_TEXT_PX                                                                            \
@@ -74,6 +76,8 @@ void hut_ink_region (HutInk *self,
                      double x_px,
                      double y_px,
                      double scale_px_per_mm);
+/* Fills the current path with a field of dots in that colour, which starts at (x, y). */
+void hut_ink_fill_dots (HutInk *self, HutColour colour, double x_px, double y_px);
 /* Strokes slanted lines, @step_px apart, inside the current clip and the given box. */
 void hut_ink_hatch (HutInk *self,
                     double x_px,
@@ -94,6 +98,7 @@ typedef struct
 {
   double x_px, y_px;
   double size_px; /* 0: normal */
+  double room_px; /* a longer text is cut short with an ellipsis; 0: no limit */
   HutTextAlign align;
   gboolean bold, turned,
       plate; /* plate: opaque ground behind it, so that lines under it don't matter */

@@ -47,7 +47,9 @@ row_px (const HutInk *ink)
 }
 
 void
-hut_legend_measure (HutInk *ink, double *width_px, double *height_px)
+hut_legend_measure (HutInk *ink,
+                    double *width_px,
+                    double *height_px)
 {
   double widest_px = 0.0;
 
@@ -65,7 +67,10 @@ hut_legend_measure (HutInk *ink, double *width_px, double *height_px)
 }
 
 static void
-draw_text (HutInk *ink, const char *msgid, double x_px, double y_px)
+draw_text (HutInk *ink,
+           const char *msgid,
+           double x_px,
+           double y_px)
 {
   hut_ink_text (ink, hut_ink_tr (ink, msgid),
                 &(HutInkText){ .x_px = x_px + SAMPLE_PX + SAMPLE_GAP_PX,
@@ -74,7 +79,9 @@ draw_text (HutInk *ink, const char *msgid, double x_px, double y_px)
 }
 
 void
-hut_legend_draw (HutInk *ink, double x_px, double y_px)
+hut_legend_draw (HutInk *ink,
+                 double x_px,
+                 double y_px)
 {
   double y = y_px + PAD_PX + row_px (ink) / 2.0;
   const double x = x_px + PAD_PX;

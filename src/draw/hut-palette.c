@@ -14,6 +14,7 @@
 static const HutPalette light = {
   .background = RGB (0xe9eaec),
   .sheet = RGB (0xfdf9f1),
+  .waste = RGB (0xd9d5cc),
   .plate = RGB (0xffffff),
   .outline = RGB (0x1f1d1a),
   .text = RGB (0x1b1b1b),
@@ -36,6 +37,7 @@ static const HutPalette light = {
 static const HutPalette dark = {
   .background = RGB (0x1b1c1e),
   .sheet = RGB (0x35312b),
+  .waste = RGB (0x262422),
   .plate = RGB (0x0f1011),
   .outline = RGB (0xf1ebe0),
   .text = RGB (0xf4f4f4),
@@ -58,6 +60,7 @@ static const HutPalette dark = {
 static const HutPalette light_high = {
   .background = RGB (0xffffff),
   .sheet = RGB (0xffffff),
+  .waste = RGB (0xe6e6e6),
   .plate = RGB (0xffffff),
   .outline = RGB (0x000000),
   .text = RGB (0x000000),
@@ -80,6 +83,7 @@ static const HutPalette light_high = {
 static const HutPalette dark_high = {
   .background = RGB (0x000000),
   .sheet = RGB (0x000000),
+  .waste = RGB (0x262626),
   .plate = RGB (0x000000),
   .outline = RGB (0xffffff),
   .text = RGB (0xffffff),
@@ -107,7 +111,8 @@ static const HutPalette dark_high = {
  * Returns: (transfer none): a static palette
  */
 const HutPalette *
-hut_palette_get (gboolean is_dark, gboolean high_contrast)
+hut_palette_get (gboolean is_dark,
+                 gboolean high_contrast)
 {
   if (high_contrast)
     return is_dark ? &dark_high : &light_high;
@@ -129,7 +134,8 @@ luminance_ratio (HutColour c)
 }
 
 double
-hut_colour_contrast_ratio (HutColour a, HutColour b)
+hut_colour_contrast_ratio (HutColour a,
+                           HutColour b)
 {
   const double la = luminance_ratio (a), lb = luminance_ratio (b);
 

@@ -16,6 +16,7 @@ typedef struct
 {
   HutColour background;   /* between the panels */
   HutColour sheet;        /* the material */
+  HutColour waste;        /* sheet around the parts */
   HutColour plate;        /* behind labels that lie over lines */
   HutColour outline;      /* cut edges */
   HutColour text;         /* names; on background, sheet, plate and machine_fill */

@@ -4,13 +4,19 @@
 #include "config.h"
 #include "draw/hut-sheet-view.h"
 #include "draw/hut-ink.h"
+#include "sheets/hut-label.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
 /* Own choice, px. */
 #define BORDER_PX 18.0
 #define GAP_PX 22.0
-#define TITLE_PX 22.0
+#define TITLE_LINES 2
+#define TITLE_LINE_RATIO 1.45 /* height of a line in text heights */
+#define TITLE_GAP_PX 4.0
+#define LABEL_LEAST_PX 8.0 /* smaller scored letters are shown as plain text */
+#define LABEL_LINE_PX 1.0
+#define LABEL_LETTERS_LEAST 3.0 /* room that a name needs, in text heights */
 #define SHEET_LINE_PX 1.4
 #define MARGIN_LINE_PX 1.0
 #define PART_LINE_PX 1.1
@@ -26,8 +32,16 @@ typedef struct
   double left_px, top_px;
 } Grid;
 
+static double
+title_px (const HutInk *ink)
+{
+  return TITLE_LINES * TITLE_LINE_RATIO * ink->text_px + TITLE_GAP_PX;
+}
+
 static void
-largest_sheet (const HutSheetSet *sheets, double *width_mm, double *depth_mm)
+largest_sheet (const HutSheetSet *sheets,
+               double *width_mm,
+               double *depth_mm)
 {
   *width_mm = 1.0;
   *depth_mm = 1.0;
@@ -42,7 +56,10 @@ largest_sheet (const HutSheetSet *sheets, double *width_mm, double *depth_mm)
 
 /* The number of columns that gives the largest scale. */
 static Grid
-find_grid (const HutSheetSet *sheets, double width_px, double height_px)
+find_grid (const HutInk *ink,
+           const HutSheetSet *sheets,
+           double width_px,
+           double height_px)
 {
   const guint count = sheets->sheets->len;
   double width_mm, depth_mm;
@@ -54,7 +71,7 @@ find_grid (const HutSheetSet *sheets, double width_px, double height_px)
       const guint rows = (count + columns - 1) / columns;
       const double free_x_px = (width_px - 2.0 * BORDER_PX - GAP_PX * (columns - 1)) / columns;
       const double free_y_px
-          = (height_px - 2.0 * BORDER_PX - GAP_PX * (rows - 1)) / rows - TITLE_PX;
+          = (height_px - 2.0 * BORDER_PX - GAP_PX * (rows - 1)) / rows - title_px (ink);
       const double scale = MIN (free_x_px / width_mm, free_y_px / depth_mm);
 
       if (scale <= best.scale_px_per_mm)
@@ -63,7 +80,7 @@ find_grid (const HutSheetSet *sheets, double width_px, double height_px)
         .columns = columns,
         .scale_px_per_mm = scale,
         .cell_width_px = scale * width_mm,
-        .cell_height_px = scale * depth_mm + TITLE_PX,
+        .cell_height_px = scale * depth_mm + title_px (ink),
       };
       best.left_px = (width_px - columns * best.cell_width_px - GAP_PX * (columns - 1)) / 2.0;
       best.top_px = (height_px - rows * best.cell_height_px - GAP_PX * (rows - 1)) / 2.0;
@@ -72,7 +89,8 @@ find_grid (const HutSheetSet *sheets, double width_px, double height_px)
 }
 
 static guint
-count_of_stock (const HutSheetSet *sheets, const HutStock *stock)
+count_of_stock (const HutSheetSet *sheets,
+                const HutStock *stock)
 {
   guint count = 0;
 
@@ -85,65 +103,143 @@ count_of_stock (const HutSheetSet *sheets, const HutStock *stock)
   return count;
 }
 
+/* Name of the stock, and under it which sheet it is and its size. */
 static void
 draw_title (HutInk *ink,
             const HutSheetSet *sheets,
             const HutSheet *sheet,
-            double x_px,
-            double y_px,
+            HutPoint corner_px,
             double room_px)
 {
+  const char *stock = sheet->stock->name != NULL ? sheet->stock->name : sheet->stock->id;
+  const double line_px = TITLE_LINE_RATIO * ink->text_px;
   g_autofree char *width = hut_ink_dup_length (ink, sheet->width_mm, 1);
   g_autofree char *depth = hut_ink_dup_length (ink, sheet->depth_mm, 1);
-  const char *stock = sheet->stock->name != NULL ? sheet->stock->name : sheet->stock->id;
-  const guint count = count_of_stock (sheets, sheet->stock);
-  /* Translators: stock, number of the sheet, how many sheets of that stock, width and depth in mm
-   */
-  g_autofree char *title
-      = g_strdup_printf (hut_ink_tr (ink, N_ ("%s, sheet %u of %u, %s × %s %s")), stock,
-                         sheet->number, count, width, depth, hut_ink_unit (ink));
-  g_autofree char *brief
-      = g_strdup_printf (hut_ink_tr (ink, N_ ("Sheet %u of %u")), sheet->number, count);
-  double width_px, height_px;
+  /* Translators: number of the sheet, how many sheets of that stock, width, depth, mm or in */
+  g_autofree char *which
+      = g_strdup_printf (hut_ink_tr (ink, N_ ("sheet %u of %u, %s × %s %s")), sheet->number,
+                         count_of_stock (sheets, sheet->stock), width, depth, hut_ink_unit (ink));
 
-  hut_ink_measure (ink, title, 0.0, TRUE, &width_px, &height_px);
-  hut_ink_text (ink, width_px <= room_px ? title : brief,
-                &(HutInkText){ .x_px = x_px,
-                               .y_px = y_px + TITLE_PX / 2.0 - 2.0,
-                               .bold = TRUE,
-                               .colour = ink->palette->text });
+  hut_ink_text (ink, stock,
+                &(HutInkText){
+                    .x_px = corner_px.u,
+                    .y_px = corner_px.v + line_px / 2.0,
+                    .room_px = room_px,
+                    .bold = TRUE,
+                    .colour = ink->palette->text,
+                });
+  hut_ink_text (ink, which,
+                &(HutInkText){
+                    .x_px = corner_px.u,
+                    .y_px = corner_px.v + 1.5 * line_px,
+                    .room_px = room_px,
+                    .colour = ink->palette->text_dim,
+                });
+}
+
+/* The room that the scored label has found, panel frame; the part's bounds when it found none. */
+static HutRect
+label_room (const HutPart *part,
+            const HutLabel *label)
+{
+  HutRect b = { INFINITY, INFINITY, -INFINITY, -INFINITY };
+
+  if (label == NULL)
+    return hut_region_bounds (part->region);
+  for (guint i = 0; i < label->strokes->len; i++)
+    {
+      const GArray *stroke = g_ptr_array_index (label->strokes, i);
+
+      for (guint k = 0; k < stroke->len; k++)
+        {
+          const HutPoint p = g_array_index (stroke, HutPoint, k);
+
+          b.u0 = MIN (b.u0, p.u);
+          b.v0 = MIN (b.v0, p.v);
+          b.u1 = MAX (b.u1, p.u);
+          b.v1 = MAX (b.v1, p.v);
+        }
+    }
+  return b;
+}
+
+/* The letters as they will be scored. */
+static void
+draw_strokes (HutInk *ink,
+              const HutLabel *label,
+              const HutPlacement *placement,
+              HutPoint origin_px,
+              double scale_px_per_mm)
+{
+  for (guint i = 0; i < label->strokes->len; i++)
+    {
+      const GArray *stroke = g_ptr_array_index (label->strokes, i);
+
+      for (guint k = 0; k < stroke->len; k++)
+        {
+          const HutPoint p = hut_placement_apply (placement, g_array_index (stroke, HutPoint, k));
+          const double x = origin_px.u + p.u * scale_px_per_mm,
+                       y = origin_px.v - p.v * scale_px_per_mm;
+
+          if (k == 0)
+            cairo_move_to (ink->cr, x, y);
+          else
+            cairo_line_to (ink->cr, x, y);
+        }
+    }
+  hut_ink_line (ink, HUT_LINE_SOLID, LABEL_LINE_PX);
+  hut_ink_colour (ink, ink->palette->text_dim);
+  cairo_stroke (ink->cr);
+}
+
+/* The part's name in letters that can be read, where it will be scored, along the longer side of
+ * that. */
+static void
+draw_name (HutInk *ink,
+           const HutPart *part,
+           HutRect room,
+           const HutPlacement *placement,
+           HutPoint origin_px,
+           double scale_px_per_mm)
+{
+  const HutRect part_box = hut_region_bounds (part->region);
+  const HutPoint middle = hut_placement_apply (
+      placement, (HutPoint){ (room.u0 + room.u1) / 2.0, (room.v0 + room.v1) / 2.0 });
+  const double right_angle_rad = G_PI_2, size_px = ink->text_px - 1.0;
+  const gboolean swapped = lround (placement->turn_rad / right_angle_rad) % 2 != 0;
+  const gboolean upright = room.v1 - room.v0 > room.u1 - room.u0;
+  const double along_mm = upright ? part_box.v1 - part_box.v0 : part_box.u1 - part_box.u0;
+  const double across_mm = upright ? part_box.u1 - part_box.u0 : part_box.v1 - part_box.v0;
+  const double room_px = along_mm * scale_px_per_mm - LABEL_PAD_PX;
+
+  if (room_px < LABEL_LETTERS_LEAST * size_px || across_mm * scale_px_per_mm < size_px)
+    return;
+  hut_ink_text (ink, part->label != NULL ? part->label : part->id,
+                &(HutInkText){
+                    .x_px = origin_px.u + middle.u * scale_px_per_mm,
+                    .y_px = origin_px.v - middle.v * scale_px_per_mm,
+                    .size_px = size_px,
+                    .room_px = room_px,
+                    .align = HUT_TEXT_MIDDLE,
+                    .turned = upright != swapped,
+                    .plate = TRUE,
+                    .colour = ink->palette->text,
+                });
 }
 
 static void
 draw_label (HutInk *ink,
             const HutPart *part,
-            const HutRegion *placed,
+            const HutPlacement *placement,
             HutPoint origin_px,
             double scale_px_per_mm)
 {
-  const HutRect b = hut_region_bounds (placed);
-  const double part_x_px = (b.u1 - b.u0) * scale_px_per_mm,
-               part_y_px = (b.v1 - b.v0) * scale_px_per_mm;
-  const char *text = part->label != NULL ? part->label : part->id;
-  const double size_px = ink->text_px - 1.0;
-  double width_px, height_px;
+  g_autoptr (HutLabel) label = hut_label_new (part);
 
-  hut_ink_measure (ink, text, size_px, FALSE, &width_px, &height_px);
-  const gboolean turned = width_px + LABEL_PAD_PX > part_x_px;
-  const double along_px = turned ? part_y_px : part_x_px,
-               across_px = turned ? part_x_px : part_y_px;
-  if (width_px + LABEL_PAD_PX > along_px || height_px > across_px)
-    return;
-  hut_ink_text (ink, text,
-                &(HutInkText){
-                    .x_px = origin_px.u + (b.u0 + b.u1) / 2.0 * scale_px_per_mm,
-                    .y_px = origin_px.v - (b.v0 + b.v1) / 2.0 * scale_px_per_mm,
-                    .size_px = size_px,
-                    .align = HUT_TEXT_MIDDLE,
-                    .turned = turned,
-                    .plate = TRUE,
-                    .colour = ink->palette->text,
-                });
+  if (label != NULL && label->height_mm * scale_px_per_mm >= LABEL_LEAST_PX)
+    draw_strokes (ink, label, placement, origin_px, scale_px_per_mm);
+  else
+    draw_name (ink, part, label_room (part, label), placement, origin_px, scale_px_per_mm);
 }
 
 static void
@@ -161,13 +257,13 @@ draw_parts (HutInk *ink,
 
       hut_ink_region (ink, placed, origin_px.u, origin_px.v, scale_px_per_mm);
       cairo_set_fill_rule (ink->cr, CAIRO_FILL_RULE_EVEN_ODD);
-      hut_ink_colour (ink, ink->palette->machine_fill);
+      hut_ink_colour (ink, ink->palette->sheet);
       cairo_fill_preserve (ink->cr);
       cairo_set_fill_rule (ink->cr, CAIRO_FILL_RULE_WINDING);
       hut_ink_line (ink, HUT_LINE_SOLID, PART_LINE_PX);
       hut_ink_colour (ink, ink->palette->outline);
       cairo_stroke (ink->cr);
-      draw_label (ink, part, placed, origin_px, scale_px_per_mm);
+      draw_label (ink, part, &laid->placement, origin_px, scale_px_per_mm);
     }
 }
 
@@ -184,7 +280,7 @@ draw_sheet (HutInk *ink,
   const double margin_px = assembly->design->cutter.margin_mm * scale_px_per_mm;
 
   cairo_rectangle (ink->cr, corner_px.u, corner_px.v, width_px, depth_px);
-  hut_ink_colour (ink, ink->palette->sheet);
+  hut_ink_colour (ink, ink->palette->waste);
   cairo_fill_preserve (ink->cr);
   hut_ink_line (ink, HUT_LINE_SOLID, SHEET_LINE_PX);
   hut_ink_colour (ink, ink->palette->text_dim);
@@ -203,7 +299,8 @@ draw_sheet (HutInk *ink,
 
 /* How many parts fit no sheet, or that there is nothing to see. Returns the height it takes, px. */
 static double
-draw_foot (HutInk *ink, const HutSheetSet *sheets)
+draw_foot (HutInk *ink,
+           const HutSheetSet *sheets)
 {
   g_autofree char *unplaced = g_strdup_printf (
       hut_ink_tr (ink, N_ ("Parts that fit on no sheet: %u")), sheets->unplaced->len);
@@ -246,15 +343,15 @@ hut_sheet_view_draw (cairo_t *cr,
   cairo_fill (cr);
 
   const double foot_px = draw_foot (&ink, sheets);
-  const Grid grid = find_grid (sheets, width_px, height_px - foot_px);
+  const Grid grid = find_grid (&ink, sheets, width_px, height_px - foot_px);
   for (guint i = 0; i < sheets->sheets->len && grid.columns > 0; i++)
     {
       const HutSheet *sheet = g_ptr_array_index (sheets->sheets, i);
       const double x_px = grid.left_px + (i % grid.columns) * (grid.cell_width_px + GAP_PX);
       const double y_px = grid.top_px + (double)(i / grid.columns) * (grid.cell_height_px + GAP_PX);
 
-      draw_title (&ink, sheets, sheet, x_px, y_px, grid.cell_width_px + GAP_PX / 2.0);
-      draw_sheet (&ink, assembly, parts, sheet, (HutPoint){ x_px, y_px + TITLE_PX },
+      draw_title (&ink, sheets, sheet, (HutPoint){ x_px, y_px }, grid.cell_width_px + GAP_PX / 2.0);
+      draw_sheet (&ink, assembly, parts, sheet, (HutPoint){ x_px, y_px + title_px (&ink) },
                   grid.scale_px_per_mm);
     }
   hut_ink_end (&ink);

@@ -16,7 +16,10 @@ typedef struct
 
 /* @at_mm: where the middle would stop; @guide_mm: the line that it stops for */
 static void
-offer (Axis *axis, HutSnapKind kind, double at_mm, double guide_mm)
+offer (Axis *axis,
+       HutSnapKind kind,
+       double at_mm,
+       double guide_mm)
 {
   const double off_mm = fabs (at_mm - axis->wanted_mm);
 
@@ -29,7 +32,10 @@ offer (Axis *axis, HutSnapKind kind, double at_mm, double guide_mm)
 }
 
 static void
-offer_item (Axis *axis, double low_mm, double centre_mm, double high_mm)
+offer_item (Axis *axis,
+            double low_mm,
+            double centre_mm,
+            double high_mm)
 {
   offer (axis, HUT_SNAP_ITEM_CENTRE, centre_mm, centre_mm);
   offer (axis, HUT_SNAP_ITEM_EDGE, low_mm - axis->low_mm, low_mm);
@@ -37,7 +43,8 @@ offer_item (Axis *axis, double low_mm, double centre_mm, double high_mm)
 }
 
 double
-hut_snap_edge_web_mm (const HutPanel *panel, HutEdge edge)
+hut_snap_edge_web_mm (const HutPanel *panel,
+                      HutEdge edge)
 {
   const HutEdgeJoint *joint = &panel->edges[edge];
   const double depth_mm = joint->kind == HUT_JOINT_NONE ? 0.0 : joint->depth_mm;
@@ -46,7 +53,9 @@ hut_snap_edge_web_mm (const HutPanel *panel, HutEdge edge)
 }
 
 static void
-offer_panel (const HutPanel *panel, Axis *u, Axis *v)
+offer_panel (const HutPanel *panel,
+             Axis *u,
+             Axis *v)
 {
   const double left_mm = hut_snap_edge_web_mm (panel, HUT_EDGE_LEFT);
   const double right_mm = panel->width_mm - hut_snap_edge_web_mm (panel, HUT_EDGE_RIGHT);
@@ -62,7 +71,8 @@ offer_panel (const HutPanel *panel, Axis *u, Axis *v)
 }
 
 static double
-settle (const Axis *axis, double step_mm)
+settle (const Axis *axis,
+        double step_mm)
 {
   if (axis->kind != HUT_SNAP_NONE)
     return hut_snap_mm (axis->at_mm);
@@ -144,7 +154,9 @@ hut_snap_opening_bounds (const HutOpening *opening)
 }
 
 gboolean
-hut_snap_item_bounds (const HutAssembly *assembly, const char *item, HutRect *bounds)
+hut_snap_item_bounds (const HutAssembly *assembly,
+                      const char *item,
+                      HutRect *bounds)
 {
   const HutPlacedHole *hole = hut_assembly_get_hole (assembly, item);
 
