@@ -12,6 +12,8 @@
 
 #include "cli/hut-cli-output.h"
 #include "design/hut-file.h"
+#include "design/hut-number.h"
+#include "export/hut-export.h"
 
 /* Bytes that are taken from standard input. Own choice: far over any design, far under the memory
  * of any machine that this runs on; what is larger is cut off and then fails to read as XML. */
@@ -36,8 +38,8 @@ read_stdin (GError **error)
       if (count < 0)
         {
           g_set_error (error, HUT_FILE_ERROR, HUT_FILE_ERROR_IO,
-                       _("%s: standard input cannot be read: %s; allowed: a design on an open pipe "
-                         "or file"), HUT_CLI_STREAM, g_strerror (errno));
+                       _("%s: standard input cannot be read: %s"), HUT_CLI_STREAM,
+                       g_strerror (errno));
           g_string_free (data, TRUE);
           return NULL;
         }
@@ -72,8 +74,15 @@ hut_cli_load (const char   *path,
     design = hut_design_load (path, &error);
   if (design != NULL)
     return design;
+  if (g_error_matches (error, HUT_FILE_ERROR, HUT_FILE_ERROR_IO))
+    {
+      hut_cli_print_error (_("%s; allowed: a file that can be read, or - for standard input"),
+                           error->message);
+      *status = HUT_CLI_IO;
+      return NULL;
+    }
   hut_cli_print_error ("%s", error->message);
-  *status = g_error_matches (error, HUT_FILE_ERROR, HUT_FILE_ERROR_IO) ? HUT_CLI_IO : HUT_CLI_WRONG;
+  *status = HUT_CLI_WRONG;
   return NULL;
 }
 
@@ -85,7 +94,9 @@ hut_cli_model_new (HutDesign *design)
   self->design = design;
   self->assembly = hut_assembly_new (design);
   self->parts = hut_part_set_new (self->assembly);
+  self->sheets = hut_sheet_set_new (self->assembly, self->parts);
   self->findings = hut_check_all (self->assembly, self->parts);
+  hut_export_add_unplaced (self->findings, self->assembly, self->parts, self->sheets);
   return self;
 }
 
@@ -95,6 +106,7 @@ hut_cli_model_free (HutCliModel *self)
   if (self == NULL)
     return;
   g_clear_pointer (&self->findings, g_ptr_array_unref);
+  g_clear_pointer (&self->sheets, hut_sheet_set_free);
   g_clear_pointer (&self->parts, hut_part_set_free);
   g_clear_pointer (&self->assembly, hut_assembly_free);
   g_clear_pointer (&self->design, hut_design_free);
@@ -133,7 +145,7 @@ severity_word (HutSeverity severity)
   g_return_val_if_reached ("");
 }
 
-/* "lid-top 120,45" : the middle of the place in whole mm; the file of findings has all of it. */
+/* " [lid-top 120,45]": the middle of the place in whole mm; the XML has all of it. */
 static void
 append_places (GString      *line,
                const GArray *places)
@@ -141,12 +153,13 @@ append_places (GString      *line,
   for (guint i = 0; i < places->len; i++)
     {
       const HutPlace *place = &g_array_index (places, HutPlace, i);
+      char u[HUT_NUMBER_SIZE], v[HUT_NUMBER_SIZE];
 
       if (!place->has_panel)
         continue;
-      g_string_append_printf (line, " [%s %.0f,%.0f]", hut_panel_id_to_string (place->panel),
-                              (place->rect.u0 + place->rect.u1) / 2.0,
-                              (place->rect.v0 + place->rect.v1) / 2.0);
+      hut_number_fixed (u, (place->rect.u0 + place->rect.u1) / 2.0, 0);
+      hut_number_fixed (v, (place->rect.v0 + place->rect.v1) / 2.0, 0);
+      g_string_append_printf (line, " [%s %s,%s]", hut_panel_id_to_string (place->panel), u, v);
     }
 }
 

@@ -3,13 +3,15 @@
 #pragma once
 #include "checks/hut-finding.h"
 #include "cli/hut-cli-command.h"
+#include "sheets/hut-sheet.h"
 
 typedef struct
 {
   HutDesign *design;
   HutAssembly *assembly;
   HutPartSet *parts;
-  GPtrArray *findings; /* HutFinding */
+  HutSheetSet *sheets;
+  GPtrArray *findings; /* HutFinding, with what the sheets say */
 } HutCliModel;
 
 /**

@@ -115,17 +115,33 @@ is_known_misfit (const HutCutter *cutter,
   return !hut_cutter_takes_stock (cutter, part->stock, box.u1 - box.u0, box.v1 - box.v0);
 }
 
-/* A part that no sheet takes blocks like any finding of its family. */
-static void
-append_unplaced (Work *self)
+static guint
+count_blocking (const GPtrArray *findings)
 {
-  for (guint i = 0; i < self->sheets->unplaced->len; i++)
+  guint count = 0;
+
+  while (count < findings->len
+         && ((const HutFinding *) g_ptr_array_index (findings, count))->severity
+                == HUT_SEVERITY_BLOCKS)
+    count++;
+  return count;
+}
+
+void
+hut_export_add_unplaced (GPtrArray *findings,
+                         const HutAssembly *assembly,
+                         const HutPartSet *parts,
+                         const HutSheetSet *sheets)
+{
+  for (guint i = 0; i < sheets->unplaced->len; i++)
     {
-      const guint index = g_array_index (self->sheets->unplaced, guint, i);
-      const HutPart *part = g_ptr_array_index (self->parts->parts, index);
+      const guint index = g_array_index (sheets->unplaced, guint, i);
+      const HutPart *part = g_ptr_array_index (parts->parts, index);
+      const HutPanel *panel = g_ptr_array_index (assembly->panels, part->panel);
+      const HutPlace place = { TRUE, panel->id, hut_region_bounds (part->region) };
       HutFinding *finding;
 
-      if (is_known_misfit (&self->assembly->design->cutter, part))
+      if (is_known_misfit (&assembly->design->cutter, part))
         continue;
       finding = g_new0 (HutFinding, 1);
       finding->check = HUT_EXPORT_UNPLACED_CHECK;
@@ -135,7 +151,8 @@ append_unplaced (Work *self)
       finding->other = g_strdup (part->stock->id);
       finding->item = g_strdup (part->stock->id);
       finding->places = g_array_new (FALSE, FALSE, sizeof (HutPlace));
-      g_ptr_array_add (self->findings, finding);
+      g_array_append_val (finding->places, place);
+      g_ptr_array_insert (findings, (int) count_blocking (findings), finding);
     }
 }
 
@@ -218,7 +235,7 @@ work_init (Work *self,
   self->findings = hut_check_all (self->assembly, self->parts);
   self->sheets = hut_sheet_set_new (self->assembly, self->parts);
   self->overrides = g_ptr_array_new ();
-  append_unplaced (self);
+  hut_export_add_unplaced (self->findings, self->assembly, self->parts, self->sheets);
 }
 
 static void

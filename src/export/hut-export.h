@@ -26,6 +26,18 @@ typedef enum
 /* Check id under which a part blocks that checks let pass and that still fits no sheet. */
 #define HUT_EXPORT_UNPLACED_CHECK "bed.part"
 
+/**
+ * hut_export_add_unplaced:
+ * @findings: (element-type HutFinding): of hut_check_all (), which knows of no sheets
+ *
+ * Adds one that blocks for each part that is on no sheet although bed and stock would take it: those that
+ * they do not take are findings already. They come behind the others that block.
+ */
+void hut_export_add_unplaced (GPtrArray *findings,
+                              const HutAssembly *assembly,
+                              const HutPartSet *parts,
+                              const HutSheetSet *sheets);
+
 /* "svg,dxf,csv" -> flags; FALSE with HUT_EXPORT_ERROR_FORMAT naming what is allowed. */
 gboolean hut_formats_parse (const char *list, HutFormats *formats, GError **error);
 
