@@ -23,16 +23,18 @@ hut_describe_part_kind (HutPartKind kind)
   g_return_val_if_reached ("panel");
 }
 
-/* The tool's path, or why there is none. Bought parts have neither: nobody cuts them here. */
-static void
+/* The tool's path, or why there is none. Bought parts have neither: nobody cuts them here.
+ * Returns: length of the cut, mm; 0 without one */
+static double
 describe_cut (HutXmlOut     *out,
               const HutPart *part)
 {
   g_autoptr(GError) error = NULL;
   g_autoptr(HutRegion) cut = NULL;
+  double length_mm = 0.0;
 
   if (part->bought)
-    return;
+    return 0.0;
   cut = hut_part_dup_cut (part, &error);
   if (cut == NULL)
     {
@@ -41,44 +43,59 @@ describe_cut (HutXmlOut     *out,
     }
   else
     {
+      length_mm = hut_region_length_mm (cut);
       hut_xml_out_open (out, "cut");
-      hut_xml_out_number (out, "length", hut_region_length_mm (cut));
+      hut_xml_out_number (out, "length", length_mm);
       hut_describe_region (out, cut);
     }
   hut_xml_out_close (out);
+  return length_mm;
+}
+
+static void
+describe_part (HutXmlOut         *out,
+               const HutAssembly *assembly,
+               const HutPart     *part,
+               HutDescribeSums   *sums)
+{
+  const double area_mm2 = hut_region_area_mm2 (part->region);
+  const double volume_mm3 = area_mm2 * part->thickness_mm;
+  double matrix[16];
+
+  hut_part_get_matrix (part, assembly, matrix);
+  hut_xml_out_open (out, "part");
+  hut_xml_out_text (out, "id", part->id);
+  hut_xml_out_text (out, "label", part->label);
+  hut_xml_out_text (out, "kind", hut_describe_part_kind (part->kind));
+  hut_xml_out_text (out, "panel", hut_describe_panel_name (assembly, part->panel));
+  if (part->item != NULL)
+    hut_xml_out_text (out, "window", part->item);
+  hut_xml_out_text (out, "stock", part->stock->id);
+  hut_xml_out_number (out, "thickness", part->thickness_mm);
+  hut_xml_out_number (out, "depth", part->depth_mm);
+  hut_xml_out_flag (out, "bought", part->bought);
+  hut_xml_out_number (out, "area", area_mm2);
+  hut_xml_out_number (out, "volume", volume_mm3);
+  hut_xml_out_numbers (out, "matrix", matrix, G_N_ELEMENTS (matrix));
+  hut_describe_region (out, part->region);
+  sums->cut_mm += describe_cut (out, part);
+  hut_xml_out_close (out);
+
+  sums->bought_count += part->bought ? 1 : 0;
+  sums->area_mm2 += area_mm2;
+  sums->volume_mm3 += volume_mm3;
 }
 
 void
 hut_describe_parts (HutXmlOut         *out,
                     const HutAssembly *assembly,
-                    const HutPartSet  *parts)
+                    const HutPartSet  *parts,
+                    HutDescribeSums   *sums)
 {
+  *sums = (HutDescribeSums) { 0 };
   hut_xml_out_open (out, "parts");
   for (guint i = 0; i < parts->parts->len; i++)
-    {
-      const HutPart *part = parts->parts->pdata[i];
-      const double area_mm2 = hut_region_area_mm2 (part->region);
-      double matrix[16];
-
-      hut_part_get_matrix (part, assembly, matrix);
-      hut_xml_out_open (out, "part");
-      hut_xml_out_text (out, "id", part->id);
-      hut_xml_out_text (out, "label", part->label);
-      hut_xml_out_text (out, "kind", hut_describe_part_kind (part->kind));
-      hut_xml_out_text (out, "panel", hut_describe_panel_name (assembly, part->panel));
-      if (part->item != NULL)
-        hut_xml_out_text (out, "window", part->item);
-      hut_xml_out_text (out, "stock", part->stock->id);
-      hut_xml_out_number (out, "thickness", part->thickness_mm);
-      hut_xml_out_number (out, "depth", part->depth_mm);
-      hut_xml_out_flag (out, "bought", part->bought);
-      hut_xml_out_number (out, "area", area_mm2);
-      hut_xml_out_number (out, "volume", area_mm2 * part->thickness_mm);
-      hut_xml_out_numbers (out, "matrix", matrix, G_N_ELEMENTS (matrix));
-      hut_describe_region (out, part->region);
-      describe_cut (out, part);
-      hut_xml_out_close (out);
-    }
+    describe_part (out, assembly, parts->parts->pdata[i], sums);
   hut_xml_out_close (out);
 }
 
@@ -110,8 +127,7 @@ hut_describe_splices (HutXmlOut         *out,
 
 /* TRUE when the border of a hole runs, at least for a piece, along the border of a part. A splice
  * that parts a hole's border puts a corner of each part on it; else a corner of the hole lies on
- * the part's border. No part has material inside a hole, so containing with border means
- * touching. */
+ * the part's border. No part has material inside a hole: what is in or on it lies on its border. */
 static gboolean
 path_borders_part (const HutPath *path,
                    const HutPart *part)
@@ -232,30 +248,18 @@ hut_describe_sheets (HutXmlOut         *out,
 }
 
 void
-hut_describe_totals (HutXmlOut         *out,
-                     const HutPartSet  *parts,
-                     const HutSheetSet *sheets)
+hut_describe_totals (HutXmlOut             *out,
+                     const HutPartSet      *parts,
+                     const HutSheetSet     *sheets,
+                     const HutDescribeSums *sums)
 {
-  guint bought_count = 0;
-  double area_mm2 = 0.0, volume_mm3 = 0.0, length_mm = 0.0;
-
-  for (guint i = 0; i < parts->parts->len; i++)
-    {
-      const HutPart *part = parts->parts->pdata[i];
-      g_autoptr(HutRegion) cut = part->bought ? NULL : hut_part_dup_cut (part, NULL);
-
-      bought_count += part->bought ? 1 : 0;
-      area_mm2 += hut_region_area_mm2 (part->region);
-      volume_mm3 += hut_region_area_mm2 (part->region) * part->thickness_mm;
-      length_mm += cut != NULL ? hut_region_length_mm (cut) : 0.0;
-    }
   hut_xml_out_open (out, "totals");
   hut_xml_out_count (out, "parts", parts->parts->len);
-  hut_xml_out_count (out, "bought", bought_count);
+  hut_xml_out_count (out, "bought", sums->bought_count);
   hut_xml_out_count (out, "sheets", sheets->sheets->len);
   hut_xml_out_count (out, "unplaced", sheets->unplaced->len);
-  hut_xml_out_number (out, "area", area_mm2);
-  hut_xml_out_number (out, "volume", volume_mm3);
-  hut_xml_out_number (out, "cut-length", length_mm);
+  hut_xml_out_number (out, "area", sums->area_mm2);
+  hut_xml_out_number (out, "volume", sums->volume_mm3);
+  hut_xml_out_number (out, "cut-length", sums->cut_mm);
   hut_xml_out_close (out);
 }

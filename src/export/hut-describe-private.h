@@ -18,12 +18,21 @@ void hut_describe_panels (HutXmlOut *out, const HutAssembly *assembly);
 void hut_describe_plates (HutXmlOut *out, const HutAssembly *assembly);
 void hut_describe_solids (HutXmlOut *out, const HutAssembly *assembly, const HutPartSet *parts);
 
+/* Of all parts. */
+typedef struct
+{
+  guint bought_count;
+  double area_mm2, volume_mm3;
+  double cut_mm; /* length of the tool's paths */
+} HutDescribeSums;
+
 /* hut-describe-parts.c: what is cut */
-void hut_describe_parts (HutXmlOut *out, const HutAssembly *assembly, const HutPartSet *parts);
+/* @sums: (out caller-allocates) */
+void hut_describe_parts (HutXmlOut *out, const HutAssembly *assembly, const HutPartSet *parts, HutDescribeSums *sums);
 void hut_describe_splices (HutXmlOut *out, const HutAssembly *assembly, const HutPartSet *parts);
 void hut_describe_holes (HutXmlOut *out, const HutAssembly *assembly, const HutPartSet *parts);
 void hut_describe_sheets (HutXmlOut *out, const HutPartSet *parts, const HutSheetSet *sheets);
-void hut_describe_totals (HutXmlOut *out, const HutPartSet *parts, const HutSheetSet *sheets);
+void hut_describe_totals (HutXmlOut *out, const HutPartSet *parts, const HutSheetSet *sheets, const HutDescribeSums *sums);
 
 /* (transfer none): names in the file; static */
 const char *hut_describe_panel_name (const HutAssembly *assembly, guint panel);

@@ -105,6 +105,7 @@ hut_write_describe (const HutAssembly *assembly,
                     GError           **error)
 {
   g_autoptr(HutXmlOut) out = NULL;
+  HutDescribeSums sums;
 
   g_return_val_if_fail (assembly != NULL && parts != NULL && sheets != NULL && findings != NULL,
                         NULL);
@@ -116,10 +117,10 @@ hut_write_describe (const HutAssembly *assembly,
   hut_describe_holes (out, assembly, parts);
   hut_describe_plates (out, assembly);
   hut_describe_solids (out, assembly, parts);
-  hut_describe_parts (out, assembly, parts);
+  hut_describe_parts (out, assembly, parts, &sums);
   hut_describe_splices (out, assembly, parts);
   hut_describe_sheets (out, parts, sheets);
   describe_findings (out, findings);
-  hut_describe_totals (out, parts, sheets);
+  hut_describe_totals (out, parts, sheets, &sums);
   return hut_xml_out_finish (out, error);
 }
