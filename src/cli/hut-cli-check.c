@@ -38,7 +38,7 @@ print_text (const HutCliModel *model)
       counts[finding->severity]++;
       g_string_append_printf (text, "%s\n", line);
     }
-  g_string_append_printf (text, _ ("%u findings: %u block, %u warn, %u note\n"),
+  g_string_append_printf (text, _("%u findings: %u block, %u warn, %u note\n"),
                           model->findings->len, counts[HUT_SEVERITY_BLOCKS],
                           counts[HUT_SEVERITY_WARNS], counts[HUT_SEVERITY_NOTES]);
   return hut_cli_print (text->str);
@@ -73,13 +73,13 @@ run (const HutCliCommand *self,
 const HutCliCommand hut_cli_check = {
   .word = "check",
   .usage = "FILE",
-  .summary
-  = N_ ("Prints what the checks find: severity, check, sentence and [panel u,v] of each place."),
-  .details
-  = N_ ("FILE may be - for standard input. The exit status is 1 when a finding blocks.\n"
-        "The checks know only what was measured and typed in, and none of them says that an "
-        "enclosure is safe. Laser light, fumes, fire and mains are ruled by the law and the "
-        "standards of your place; leave mains wiring to those who are licensed for it."),
+  .summary = N_("Prints what the checks find: severity, check, sentence, and [panel u,v] of each "
+                "place."),
+  .details = N_("FILE may be - for standard input. The exit status is 1 when a finding blocks.\n"
+                "The checks know only what was measured and typed in, and none of them says that "
+                "an enclosure is safe. Laser light, fumes, fire and mains are ruled by the law and "
+                "the standards of your place; leave mains wiring to those who are licensed for "
+                "it."),
   .least_words = 1,
   .most_words = 1,
   .run = run,

@@ -17,7 +17,6 @@ run (const HutCliCommand *self,
   HutCliStatus status = HUT_CLI_WRONG;
   g_auto(GStrv) words = NULL;
   g_autoptr(HutCliModel) model = NULL;
-  g_autoptr(HutSheetSet) sheets = NULL;
   g_autoptr(GBytes) text = NULL;
   g_autoptr(GError) error = NULL;
   HutDesign *design = NULL;
@@ -29,8 +28,8 @@ run (const HutCliCommand *self,
   if (design == NULL)
     return status;
   model = hut_cli_model_new (design);
-  sheets = hut_sheet_set_new (model->assembly, model->parts);
-  text = hut_write_describe (model->assembly, model->parts, sheets, model->findings, &error);
+  text = hut_write_describe (model->assembly, model->parts, model->sheets, model->findings,
+                             &error);
   if (text == NULL)
     {
       hut_cli_print_error ("%s", error->message);
@@ -42,10 +41,9 @@ run (const HutCliCommand *self,
 const HutCliCommand hut_cli_describe = {
   .word = "describe",
   .usage = "FILE",
-  .summary = N_ ("Prints XML of all that is derived: panels, parts, holes, sheets, findings."),
-  .details
-  = N_ ("FILE may be - for standard input. The exit status is 0 also when a finding blocks: "
-        "the findings are in the XML."),
+  .summary = N_("Prints XML of all that is derived: panels, parts, holes, sheets, findings."),
+  .details = N_("FILE may be - for standard input. The exit status is 0 also when a finding "
+                "blocks: the findings are in the XML."),
   .least_words = 1,
   .most_words = 1,
   .run = run,

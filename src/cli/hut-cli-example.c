@@ -50,10 +50,8 @@ reserve (const char *path)
 
   if (fd < 0)
     {
-      hut_cli_print_error (
-          _ ("%s: the file cannot be made: %s; allowed: a new name in a folder that "
-             "can be written"),
-          path, g_strerror (errno));
+      hut_cli_print_error (_("%s: the file cannot be made: %s; allowed: a new name in a folder "
+                             "that can be written"), path, g_strerror (errno));
       return FALSE;
     }
   (void) close (fd); /* nothing was written to it */
@@ -78,7 +76,7 @@ save_example (const HutCliCommand *self,
     return HUT_CLI_DONE;
   if (!replace)
     (void) g_unlink (path); /* the empty file of reserve () */
-  hut_cli_print_error ("%s", error->message);
+  hut_cli_print_error (_("%s; allowed: a folder that can be written and has room"), error->message);
   return HUT_CLI_IO;
 }
 
@@ -95,8 +93,8 @@ write_example (const HutCliCommand *self,
   if (!is_example (name))
     return refuse_name (self, name);
   if (path == NULL)
-    return hut_cli_refuse (self,
-                           _ ("no target was named; allowed: --to FILE, - for standard output"));
+    return hut_cli_refuse (self, _("no target was named; allowed: --to FILE, with - for standard "
+                                   "output"));
   design = hut_example_load (name, &error);
   if (design == NULL)
     {
@@ -128,17 +126,17 @@ run (const HutCliCommand *self,
   if (words[0] != NULL)
     return write_example (self, words[0], to, replace);
   if (to != NULL || replace)
-    return hut_cli_refuse (self,
-                           _ ("no example was named; allowed: hutchwright example NAME --to FILE"));
+    return hut_cli_refuse (self, _("no example was named; allowed: hutchwright example NAME --to "
+                                   "FILE"));
   return list_examples ();
 }
 
 const HutCliCommand hut_cli_example = {
   .word = "example",
   .usage = "[NAME --to FILE]",
-  .summary = N_ ("Writes a shipped example; without NAME, lists them."),
-  .details
-  = N_ ("FILE may be - for standard output. A file that exists is kept unless --replace is given."),
+  .summary = N_("Writes a shipped example; without NAME, lists them."),
+  .details = N_("FILE may be - for standard output. A file that exists is kept unless --replace is "
+                "given."),
   .least_words = 0,
   .most_words = 1,
   .run = run,

@@ -82,28 +82,33 @@ print_blocking (HutDesign         *design,
 
 /* @design: (transfer full) */
 static HutCliStatus
-refuse_export (HutDesign         *design,
-               const char        *file,
-               const char *const *allowed,
-               const GError      *error)
+refuse_export (const HutCliCommand *self,
+               HutDesign           *design,
+               const char          *file,
+               const Call          *call,
+               const GError        *error)
 {
   g_autoptr(HutDesign) owned = design;
 
-  hut_cli_print_error ("%s: %s", file, error->message);
-  if (g_error_matches (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_BLOCKED))
-    {
-      print_blocking (g_steal_pointer (&owned), allowed);
-      return HUT_CLI_BLOCKED;
-    }
   if (g_error_matches (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT))
-    return HUT_CLI_WRONG;
-  return HUT_CLI_IO;
+    return hut_cli_refuse (self, "%s", error->message);
+  if (!g_error_matches (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_BLOCKED))
+    {
+      hut_cli_print_error (_("%s; allowed: a new or empty folder, or one with an earlier set"),
+                           error->message);
+      return HUT_CLI_IO;
+    }
+  hut_cli_print_error (_("%s: %s; allowed: a design in which nothing blocks, or --allow with the "
+                         "checks whose risk you take"), file, error->message);
+  print_blocking (g_steal_pointer (&owned), (const char *const *) call->allowed);
+  return HUT_CLI_BLOCKED;
 }
 
 static HutCliStatus
-export_design (const char *file,
-               const Call *call,
-               HutFormats  formats)
+export_design (const HutCliCommand *self,
+               const char          *file,
+               const Call          *call,
+               HutFormats           formats)
 {
   HutCliStatus status = HUT_CLI_WRONG;
   g_autoptr(HutDesign) design = hut_cli_load (file, &status);
@@ -121,7 +126,7 @@ export_design (const char *file,
     options.source_name = source_name = g_path_get_basename (file);
   if (hut_export_set (design, call->to, &options, NULL, NULL, NULL, &written, &error))
     return print_written (call->to, written);
-  return refuse_export (g_steal_pointer (&design), file, options.allowed, error);
+  return refuse_export (self, g_steal_pointer (&design), file, call, error);
 }
 
 static HutCliStatus
@@ -149,7 +154,7 @@ run_call (const HutCliCommand *self,
     return hut_cli_refuse (self, _("no folder was named; allowed: --to DIR"));
   if (call->formats != NULL && !hut_formats_parse (call->formats, &formats, &error))
     return hut_cli_refuse (self, "%s", error->message);
-  return export_design (words[0], call, formats);
+  return export_design (self, words[0], call, formats);
 }
 
 static HutCliStatus
@@ -168,13 +173,12 @@ run (const HutCliCommand *self,
 const HutCliCommand hut_cli_export = {
   .word = "export",
   .usage = "FILE --to DIR [--formats LIST] [--allow CHECK-ID ...]",
-  .summary = N_ ("Writes the ready-to-cut set and prints the names of its files."),
-  .details
-  = N_ ("FILE may be - for standard input. DIR is new, empty or holds an earlier set. "
-        "The exit status is 1, and nothing is written, while a finding blocks.\n"
-        "Before you cut: stay with a running machine, keep the fire extinguisher at hand, wear "
-        "what protects from its light, dust and fumes, and cut nothing of which you do not know "
-        "what it gives off. The law and the standards of your place rule."),
+  .summary = N_("Writes the ready-to-cut set and prints the names of its files."),
+  .details = N_("FILE may be - for standard input. DIR is new, empty or holds an earlier set. "
+                "The exit status is 1, and nothing is written, while a finding blocks.\n"
+                "Before you cut: stay with a running machine, keep the fire extinguisher at hand, "
+                "wear what protects from its light, dust and fumes, and cut nothing of which you "
+                "do not know what it gives off. The law and the standards of your place rule."),
   .least_words = 1,
   .most_words = 1,
   .run = run,

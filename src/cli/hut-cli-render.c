@@ -79,10 +79,8 @@ draw (cairo_t           *cr,
 
   if (picture->sheets)
     {
-      g_autoptr(HutSheetSet) sheets = hut_sheet_set_new (model->assembly, model->parts);
-
-      hut_sheet_view_draw (cr, model->assembly, model->parts, sheets, &style, picture->width_px,
-                           picture->height_px);
+      hut_sheet_view_draw (cr, model->assembly, model->parts, model->sheets, &style,
+                           picture->width_px, picture->height_px);
     }
   else
     {
@@ -215,11 +213,11 @@ run (const HutCliCommand *self,
   g_autofree char *to = NULL, *view = NULL, *size = NULL;
   g_auto(GStrv) words = NULL;
   const GOptionEntry options[] = {
-    { "view", 0, 0, G_OPTION_ARG_STRING, &view, N_ ("flat (panels unfolded) or sheets"), "VIEW" },
-    { "to", 0, 0, G_OPTION_ARG_FILENAME, &to, N_ ("Write the picture there"), "PNG" },
-    { "size", 0, 0, G_OPTION_ARG_STRING, &size, N_ ("Size in pixels; 1600x1000 if not given"),
+    { "view", 0, 0, G_OPTION_ARG_STRING, &view, N_("flat (panels unfolded) or sheets"), "VIEW" },
+    { "to", 0, 0, G_OPTION_ARG_FILENAME, &to, N_("Write the picture there"), "PNG" },
+    { "size", 0, 0, G_OPTION_ARG_STRING, &size, N_("Size in pixels; 1600x1000 if not given"),
       "WxH" },
-    { "dark", 0, 0, G_OPTION_ARG_NONE, &picture.dark, N_ ("Light lines on dark ground"), NULL },
+    { "dark", 0, 0, G_OPTION_ARG_NONE, &picture.dark, N_("Light lines on dark ground"), NULL },
     { NULL },
   };
 
@@ -233,8 +231,8 @@ run (const HutCliCommand *self,
     return hut_cli_refuse (self, _("“%s” is no size; allowed: WIDTHxHEIGHT, each %d to %d pixels"),
                            size, LEAST_SIDE_PX, MOST_SIDE_PX);
   if (to == NULL)
-    return hut_cli_refuse (self,
-                           _ ("no target was named; allowed: --to PNG, - for standard output"));
+    return hut_cli_refuse (self, _("no target was named; allowed: --to PNG, with - for standard "
+                                   "output"));
   status = check_target (self, to);
   if (status != HUT_CLI_DONE)
     return status;
@@ -246,10 +244,9 @@ run (const HutCliCommand *self,
 const HutCliCommand hut_cli_render = {
   .word = "render",
   .usage = "FILE --view VIEW --to PNG",
-  .summary = N_ ("Draws a view of a design as a PNG picture."),
-  .details
-  = N_ ("FILE may be - for standard input, PNG may be - for standard output. A picture that "
-        "exists is replaced, any other file is kept."),
+  .summary = N_("Draws a view of a design as a PNG picture."),
+  .details = N_("FILE may be - for standard input, PNG may be - for standard output. A picture "
+                "that exists is replaced, any other file is kept."),
   .least_words = 1,
   .most_words = 1,
   .run = run,

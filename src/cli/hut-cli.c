@@ -55,20 +55,19 @@ hut_cli_handles (int    argc,
 static HutCliStatus
 print_help (void)
 {
-  g_autoptr (GString) help
-      = g_string_new (_ ("Hutchwright designs the enclosure around a bench machine.\n\n"));
+  g_autoptr(GString) help = g_string_new (NULL);
 
-  g_string_append (help, _("Usage:\n"));
+  g_string_append (help, _("Hutchwright designs the enclosure around a bench machine.\n\n"
+                           "Usage:\n"));
   g_string_append_printf (help, "  hutchwright [FILE]\n      %s\n", _("Opens the window."));
   for (guint i = 0; i < G_N_ELEMENTS (commands); i++)
     g_string_append_printf (help, "  hutchwright %s %s\n      %s\n", commands[i]->word,
                             commands[i]->usage, _(commands[i]->summary));
-  g_string_append (help,
-                   _ ("\nhutchwright COMMAND --help tells the options of a command; "
-                      "hutchwright --version the version.\n"
-                      "A file that is called like a command: ./check\n\n"
-                      "Exit status: 0 done; 1 something blocks; 2 the input or the call is wrong; "
-                      "3 reading or writing failed.\n"));
+  g_string_append (help, _("\nhutchwright COMMAND --help tells the options of a command; "
+                           "hutchwright --version the version.\n"
+                           "A file that is called like a command: ./check\n\n"
+                           "Exit status: 0 done; 1 something blocks; 2 the input or the call is "
+                           "wrong; 3 reading or writing failed.\n"));
   return hut_cli_print (help->str);
 }
 
@@ -79,10 +78,8 @@ refuse_word (const char *word)
 
   for (guint i = 0; i < G_N_ELEMENTS (commands); i++)
     g_string_append_printf (words, "%s, ", commands[i]->word);
-  hut_cli_print_error (
-      _ ("“%s” is neither a command nor a file; allowed: %s--help, --version, or the "
-         "name of a design file"),
-      word, words->str);
+  hut_cli_print_error (_("“%s” is neither a command nor a file; allowed: %s--help, --version, or "
+                         "the name of a design file"), word, words->str);
   return HUT_CLI_WRONG;
 }
 
