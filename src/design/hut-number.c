@@ -33,15 +33,16 @@ split_scientific (const char *text,
   return (int) g_ascii_strtoll (mark + 1, NULL, 10);
 }
 
-/* The fewest digits that read back as @value, which is finite and not 0. */
+/* The fewest digits that read back as @value, which is finite and not 0. Any decimal of at most
+ * DBL_DIG digits comes back from a double as it was (C17 5.2.4.2.2): when DBL_DIG digits read back as
+ * @value, they are the fewest, padded with zeros. Only subnormals have less precision. */
 static int
 shortest_digits (double value,
                  char digits[DIGITS_MAX + 1])
 {
   char text[HUT_NUMBER_SIZE];
 
-  /* 15 digits hold every shorter number, padded with zeros, which are cut off below. */
-  for (int n = DBL_DIG; n <= DIGITS_MAX; n++)
+  for (int n = fabs (value) < DBL_MIN ? 1 : DBL_DIG; n <= DIGITS_MAX; n++)
     {
       char format[8];
 
