@@ -375,7 +375,7 @@ set_child_error (Reader *self,
                          allowed);
         return;
       }
-  set_value_error (self, xmlGetLineNo (node), "unknown element <%s> in <%s>; allowed here: %s",
+  set_value_error (self, xmlGetLineNo (node), "unknown element <%s> in <%s>; allowed: %s",
                    shown, format->name, allowed);
 }
 

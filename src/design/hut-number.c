@@ -34,8 +34,8 @@ split_scientific (const char *text,
 }
 
 /* The fewest digits that read back as @value, which is finite and not 0. Any decimal of at most
- * DBL_DIG digits comes back from a double as it was (C17 5.2.4.2.2): when DBL_DIG digits read back as
- * @value, they are the fewest, padded with zeros. Only subnormals have less precision. */
+ * DBL_DIG digits comes back from a double as it was (C17 5.2.4.2.2): when DBL_DIG digits read back
+ * as @value, they are the fewest, padded with zeros. Only subnormals have less precision. */
 static int
 shortest_digits (double value,
                  char digits[DIGITS_MAX + 1])
