@@ -22,15 +22,23 @@ find_position (HutDesign *design,
 }
 
 /* Offsets from the far edge run inwards: there a move to the right or up makes them smaller. */
+static double
+shift_offset_mm (double offset_mm,
+                 HutAnchorKind anchor,
+                 double by_mm)
+{
+  const double shifted_mm = hut_snap_mm (offset_mm + (anchor == HUT_ANCHOR_END ? -by_mm : by_mm));
+
+  return CLAMP (shifted_mm, -HUT_SIZE_MAX_MM, HUT_SIZE_MAX_MM);
+}
+
 static void
 shift_position (HutPosition *at,
                 double du_mm,
                 double dv_mm)
 {
-  at->u_offset_mm
-      = hut_snap_mm (at->u_offset_mm + (at->u_anchor == HUT_ANCHOR_END ? -du_mm : du_mm));
-  at->v_offset_mm
-      = hut_snap_mm (at->v_offset_mm + (at->v_anchor == HUT_ANCHOR_END ? -dv_mm : dv_mm));
+  at->u_offset_mm = shift_offset_mm (at->u_offset_mm, at->u_anchor, du_mm);
+  at->v_offset_mm = shift_offset_mm (at->v_offset_mm, at->v_anchor, dv_mm);
 }
 
 static gboolean
@@ -59,11 +67,10 @@ hut_session_delete_selected (HutSession *self)
 
   if (item == NULL)
     return FALSE;
-  const gboolean is_window
-      = hut_design_get_window (hut_session_get_design (self), item) != NULL;
+  const gboolean is_window = hut_design_get_window (hut_session_get_design (self), item) != NULL;
   /* Translators: what Undo takes back. */
-  return hut_session_edit (self, is_window ? _("Delete Window") : _("Delete Opening"), delete_item,
-                           item);
+  return hut_session_edit (self, is_window ? _("Delete Window") : _("Delete Opening"),
+                           delete_item, item);
 }
 
 typedef struct

@@ -108,8 +108,7 @@ hut_finding_key_matches (const HutFindingKey *key,
   const HutPlace place = first_place (finding);
 
   return g_strcmp0 (key->check, finding->check) == 0 && g_strcmp0 (key->item, finding->item) == 0
-         && g_strcmp0 (key->other, finding->other) == 0
-         && key->place.has_panel == place.has_panel
+         && g_strcmp0 (key->other, finding->other) == 0 && key->place.has_panel == place.has_panel
          && (!place.has_panel || hut_panel_id_equal (key->place.panel, place.panel));
 }
 
@@ -197,19 +196,19 @@ hut_session_class_init (HutSessionClass *class)
   GType type = G_TYPE_FROM_CLASS (class);
 
   G_OBJECT_CLASS (class)->finalize = hut_session_finalize;
-  signals[SIGNAL_DERIVED] = g_signal_new ("derived", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
-                                          G_TYPE_NONE, 0);
+  signals[SIGNAL_DERIVED]
+      = g_signal_new ("derived", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
   signals[SIGNAL_SELECTION_CHANGED] = g_signal_new ("selection-changed", type, G_SIGNAL_RUN_LAST, 0,
                                                     NULL, NULL, NULL, G_TYPE_NONE, 0);
-  signals[SIGNAL_FILE_CHANGED] = g_signal_new ("file-changed", type, G_SIGNAL_RUN_LAST, 0, NULL,
-                                               NULL, NULL, G_TYPE_NONE, 0);
+  signals[SIGNAL_FILE_CHANGED]
+      = g_signal_new ("file-changed", type, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE, 0);
 }
 
 static void
 hut_session_init (HutSession *self)
 {
-  self->past = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_step_free);
-  self->future = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_step_free);
+  self->past = g_ptr_array_new_with_free_func ((GDestroyNotify)hut_step_free);
+  self->future = g_ptr_array_new_with_free_func ((GDestroyNotify)hut_step_free);
 }
 
 HutSession *
@@ -384,7 +383,7 @@ last_label (const GPtrArray *steps)
 {
   if (steps->len == 0)
     return NULL;
-  return ((const HutStep *) g_ptr_array_index (steps, steps->len - 1))->label;
+  return ((const HutStep *)g_ptr_array_index (steps, steps->len - 1))->label;
 }
 
 const char *
@@ -437,7 +436,7 @@ hut_session_get_selected_finding (HutSession *self)
   for (guint i = 0; i < findings->len; i++)
     if (hut_finding_key_matches (&self->finding_key, g_ptr_array_index (findings, i))
         && alike++ == self->finding_key.nth)
-      return (int) i;
+      return (int)i;
   return -1;
 }
 
@@ -452,10 +451,10 @@ hut_session_select_finding (HutSession *self,
   if (index == hut_session_get_selected_finding (self) && (index >= 0 || !self->finding_selected))
     return;
   hut_finding_key_clear (&self->finding_key);
-  self->finding_selected = index >= 0 && (guint) index < findings->len;
+  self->finding_selected = index >= 0 && (guint)index < findings->len;
   if (self->finding_selected)
     {
-      const HutFinding *finding = g_ptr_array_index (findings, (guint) index);
+      const HutFinding *finding = g_ptr_array_index (findings, (guint)index);
 
       self->finding_key.check = finding->check;
       self->finding_key.item = g_strdup (finding->item);

@@ -21,8 +21,8 @@ const HutAssembly *hut_session_get_assembly (HutSession *self);
 const HutPartSet *hut_session_get_parts (HutSession *self);
 const GPtrArray *hut_session_get_findings (HutSession *self);
 
-/* An edit changes a copy of the design: @edit gets it, returns FALSE to drop it. One undo step, unless
- * a gesture is open. @label is what undo shows (translated). */
+/* An edit changes a copy of the design: @edit gets it, returns FALSE to drop it. One undo step,
+ * unless a gesture is open. @label is what undo shows (translated). */
 typedef gboolean (*HutEdit) (HutDesign *design, gpointer user_data);
 gboolean hut_session_edit (HutSession *self, const char *label, HutEdit edit, gpointer user_data);
 /* All edits between begin and end are one undo step; cancel goes back to the begin. */
@@ -65,5 +65,6 @@ gboolean hut_session_duplicate_selected (HutSession *self);
 gboolean hut_session_nudge_selected (HutSession *self, double du_mm, double dv_mm);
 /* Moves any item to a place on a panel (may be another panel), keeping its anchors. */
 gboolean hut_session_move_item (HutSession *self, const char *item, HutPanelId panel, HutPoint at);
-/* Adds a copy of @model on @panel with its middle at @at; returns its id (transfer none) or NULL. */
-const char *hut_session_add_opening (HutSession *self, const HutOpening *model, HutPanelId panel, HutPoint at);
+/* Adds a copy of @model on @panel with its middle at @at; returns its id (lent) or NULL. */
+const char *
+hut_session_add_opening (HutSession *self, const HutOpening *model, HutPanelId panel, HutPoint at);

@@ -58,10 +58,10 @@ hut_settings_get_property (GObject *object,
   switch (id)
     {
     case PROP_UNITS:
-      g_value_set_enum (value, (int) self->units);
+      g_value_set_enum (value, (int)self->units);
       break;
     case PROP_COLOUR_STYLE:
-      g_value_set_enum (value, (int) self->colour_style);
+      g_value_set_enum (value, (int)self->colour_style);
       break;
     case PROP_GRID:
       g_value_set_boolean (value, self->grid);
@@ -94,10 +94,10 @@ hut_settings_set_property (GObject *object,
   switch (id)
     {
     case PROP_UNITS:
-      self->units = (HutUnits) g_value_get_enum (value);
+      self->units = (HutUnits)g_value_get_enum (value);
       break;
     case PROP_COLOUR_STYLE:
-      self->colour_style = (HutColourStyle) g_value_get_enum (value);
+      self->colour_style = (HutColourStyle)g_value_get_enum (value);
       break;
     case PROP_GRID:
       self->grid = g_value_get_boolean (value);
@@ -159,8 +159,7 @@ static void
 hut_settings_class_init (HutSettingsClass *class)
 {
   GObjectClass *object_class = G_OBJECT_CLASS (class);
-  const GParamFlags flags
-      = G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS | G_PARAM_EXPLICIT_NOTIFY;
+  const GParamFlags flags = G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS | G_PARAM_EXPLICIT_NOTIFY;
 
   object_class->get_property = hut_settings_get_property;
   object_class->set_property = hut_settings_set_property;

@@ -3,8 +3,8 @@
  *
  * Properties, all readable and writable, "notify" on change: "units" (HutUnits), "colour-style"
  * (HutColourStyle), "grid" and "snap" (gboolean), "window-width", "window-height" (int, px),
- * "window-maximized" (gboolean). They are kept in GSettings when the schema is installed, else for as
- * long as the program runs. */
+ * "window-maximized" (gboolean). They are kept in GSettings when the schema is installed, else for
+ * as long as the program runs. */
 #pragma once
 #include "app/hut-units.h"
 #include <gio/gio.h>

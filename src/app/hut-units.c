@@ -32,7 +32,7 @@ G_DEFINE_ENUM_TYPE (HutQuantity,
                     G_DEFINE_ENUM_VALUE (HUT_QUANTITY_COUNT, "count"),
                     G_DEFINE_ENUM_VALUE (HUT_QUANTITY_PRICE, "price"))
 
-G_DEFINE_QUARK (hut-units-error-quark, hut_units_error)
+G_DEFINE_QUARK (hut - units - error - quark, hut_units_error)
 
 /* How each quantity is shown: unit, decimals (mm and inch), and the step of an arrow key. Decimals
  * are own choice: a caliper reads 0.01 mm, the grid is 0.001 mm, 0.0001 in is finer than both. */
@@ -72,8 +72,7 @@ double
 hut_quantity_scale_ratio (HutQuantity quantity,
                           HutUnits units)
 {
-  const gboolean has_length
-      = quantity == HUT_QUANTITY_LENGTH || quantity == HUT_QUANTITY_SPEED;
+  const gboolean has_length = quantity == HUT_QUANTITY_LENGTH || quantity == HUT_QUANTITY_SPEED;
 
   return has_length && units == HUT_UNITS_INCH ? 1.0 / MM_PER_INCH : 1.0;
 }
@@ -100,8 +99,8 @@ hut_quantity_dup_text (HutQuantity quantity,
   const guint decimals
       = units == HUT_UNITS_INCH ? shown_as[quantity].inch_decimals : shown_as[quantity].decimals;
   char buffer[HUT_NUMBER_SIZE];
-  GString *text = g_string_new (hut_number_fixed (
-      buffer, value * hut_quantity_scale_ratio (quantity, units), decimals));
+  GString *text = g_string_new (
+      hut_number_fixed (buffer, value * hut_quantity_scale_ratio (quantity, units), decimals));
 
   g_string_replace (text, ".", localeconv ()->decimal_point, 1);
   return g_string_free (text, FALSE);
@@ -134,8 +133,11 @@ strip_unit (char *text,
   {
     const char *suffix;
     double mm;
-  } lengths[] = { { "mm", 1.0 }, { "cm", MM_PER_CM }, { "inch", MM_PER_INCH },
-                  { "in", MM_PER_INCH }, { "\"", MM_PER_INCH } };
+  } lengths[] = { { "mm", 1.0 },
+                  { "cm", MM_PER_CM },
+                  { "inch", MM_PER_INCH },
+                  { "in", MM_PER_INCH },
+                  { "\"", MM_PER_INCH } };
   const char *own = hut_quantity_unit (quantity, units);
   const double own_ratio = 1.0 / hut_quantity_scale_ratio (quantity, units);
 
@@ -149,8 +151,8 @@ strip_unit (char *text,
   if (*own != '\0' && g_str_has_suffix (text, own))
     text[strlen (text) - strlen (own)] = '\0';
   g_strchomp (text);
-  if (*text != '\0' && !g_ascii_isdigit (text[strlen (text) - 1])
-      && text[strlen (text) - 1] != '.' && text[strlen (text) - 1] != ',')
+  if (*text != '\0' && !g_ascii_isdigit (text[strlen (text) - 1]) && text[strlen (text) - 1] != '.'
+      && text[strlen (text) - 1] != ',')
     return 0.0;
   return own_ratio;
 }
@@ -195,7 +197,7 @@ parse_fraction (const char *text,
     return FALSE;
   if (space != NULL)
     {
-      g_autofree char *front = g_strndup (body, (gsize) (space - body));
+      g_autofree char *front = g_strndup (body, (gsize)(space - body));
 
       if (!parse_decimal (front, &whole))
         return FALSE;
@@ -222,7 +224,8 @@ hut_quantity_parse (HutQuantity quantity,
   if (strlen (plain) > TEXT_LENGTH_MAX)
     *plain = '\0';
   ratio = strip_unit (plain, quantity, units);
-  if (ratio <= 0.0 && g_ascii_strtod (plain, NULL) != 0.0)
+  if (ratio <= 0.0 && g_ascii_isdigit (plain[strcspn (plain, "0123456789")])
+      && strspn (plain, "+-.,0123456789") > 0)
     {
       g_set_error (error, HUT_UNITS_ERROR, HUT_UNITS_ERROR_UNIT,
                    /* Translators: %s is a unit such as mm */

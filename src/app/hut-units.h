@@ -47,9 +47,13 @@ double hut_quantity_scale_ratio (HutQuantity quantity, HutUnits units);
 double hut_quantity_step (HutQuantity quantity, HutUnits units);
 
 /* (transfer full): the number alone, in the displayed unit, with the decimal mark of the locale. */
-char *hut_quantity_dup_text (HutQuantity quantity, HutUnits units, double value) G_GNUC_WARN_UNUSED_RESULT;
+char *hut_quantity_dup_text (HutQuantity quantity,
+                             HutUnits units,
+                             double value) G_GNUC_WARN_UNUSED_RESULT;
 /* (transfer full): with its unit. */
-char *hut_quantity_dup_text_with_unit (HutQuantity quantity, HutUnits units, double value) G_GNUC_WARN_UNUSED_RESULT;
+char *hut_quantity_dup_text_with_unit (HutQuantity quantity,
+                                       HutUnits units,
+                                       double value) G_GNUC_WARN_UNUSED_RESULT;
 
 /**
  * hut_quantity_parse:

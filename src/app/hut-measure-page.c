@@ -1,0 +1,213 @@
+/* src/app/hut-measure-page.c: the step Measure: machine, room, cutter, stocks.
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#define G_LOG_DOMAIN "hut-app"
+#include "config.h"
+#include "app/hut-measure-page.h"
+#include "app/hut-body-row.h"
+#include "app/hut-field.h"
+#include "app/hut-form.h"
+#include "app/hut-item-rows.h"
+#include "app/hut-service-row.h"
+#include "app/hut-stock-row.h"
+#include <glib/gi18n.h>
+
+struct _HutMeasurePage
+{
+  GtkWidget parent_instance;
+
+  GtkWidget *scroller;
+  GtkEntry *machine_name, *cutter_name;
+  HutNumberEntry *mass;
+  HutNumberEntry *clearance_left, *clearance_right, *clearance_front, *clearance_back,
+      *clearance_top;
+  HutNumberEntry *room_left, *room_right, *room_front, *room_back, *room_above;
+  GtkDropDown *cutter_kind;
+  HutNumberEntry *bed_width, *bed_depth, *margin, *part_gap;
+  GtkSwitch *any_angle;
+  GtkExpander *bodies_section, *services_section, *stocks_section;
+  GtkBox *bodies, *services, *stocks;
+
+  HutSession *session;
+  HutForm *form;
+};
+
+G_DEFINE_TYPE (HutMeasurePage, hut_measure_page, GTK_TYPE_WIDGET)
+
+static GtkWidget *
+new_body_row (const char *item,
+              gpointer user_data)
+{
+  return hut_body_row_new (user_data, item);
+}
+
+static GtkWidget *
+new_service_row (const char *item,
+                 gpointer user_data)
+{
+  return hut_service_row_new (user_data, item);
+}
+
+static GtkWidget *
+new_stock_row (const char *item,
+               gpointer user_data)
+{
+  return hut_stock_row_new (user_data, item);
+}
+
+static void
+on_derived (HutMeasurePage *self)
+{
+  const HutDesign *design = hut_session_get_design (self->session);
+  g_autoptr (GPtrArray) bodies = g_ptr_array_new ();
+  g_autoptr (GPtrArray) services = g_ptr_array_new ();
+  g_autoptr (GPtrArray) stocks = g_ptr_array_new ();
+
+  for (guint i = 0; i < design->machine.bodies->len; i++)
+    g_ptr_array_add (bodies, ((HutBody *)g_ptr_array_index (design->machine.bodies, i))->id);
+  for (guint i = 0; i < design->machine.services->len; i++)
+    g_ptr_array_add (services, ((HutService *)g_ptr_array_index (design->machine.services, i))->id);
+  for (guint i = 0; i < design->stocks->len; i++)
+    g_ptr_array_add (stocks, ((HutStock *)g_ptr_array_index (design->stocks, i))->id);
+  hut_item_rows_sync (self->bodies, bodies, new_body_row, self->session);
+  hut_item_rows_sync (self->services, services, new_service_row, self->session);
+  hut_item_rows_sync (self->stocks, stocks, new_stock_row, self->session);
+}
+
+static void
+hut_measure_page_dispose (GObject *object)
+{
+  HutMeasurePage *self = HUT_MEASURE_PAGE (object);
+
+  g_clear_object (&self->form);
+  g_clear_pointer (&self->scroller, gtk_widget_unparent);
+  g_clear_object (&self->session);
+  G_OBJECT_CLASS (hut_measure_page_parent_class)->dispose (object);
+}
+
+static void
+bind_machine_and_room (GtkWidgetClass *widget_class)
+{
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, machine_name);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, mass);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, clearance_left);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, clearance_right);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, clearance_front);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, clearance_back);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, clearance_top);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, room_left);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, room_right);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, room_front);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, room_back);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, room_above);
+}
+
+static void
+hut_measure_page_class_init (HutMeasurePageClass *class)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
+
+  G_OBJECT_CLASS (class)->dispose = hut_measure_page_dispose;
+  g_type_ensure (HUT_TYPE_FIELD);
+  g_type_ensure (HUT_TYPE_NUMBER_ENTRY);
+  gtk_widget_class_set_template_from_resource (widget_class,
+                                               "/org/hutchwright/Hutchwright/hut-measure-page.ui");
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, scroller);
+  bind_machine_and_room (widget_class);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, cutter_name);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, cutter_kind);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, bed_width);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, bed_depth);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, margin);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, part_gap);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, any_angle);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, bodies_section);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, services_section);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, stocks_section);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, bodies);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, services);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, stocks);
+}
+
+static void
+hut_measure_page_init (HutMeasurePage *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+}
+
+/* Binds a number of this page to a member of the design. */
+#define BIND_NUMBER(control, member, label)                                                        \
+  hut_form_add_number (self->form, self->control, G_STRUCT_OFFSET (HutDesign, member), label)
+
+static void
+bind_fields (HutMeasurePage *self)
+{
+  hut_form_add_text (self->form, self->machine_name, G_STRUCT_OFFSET (HutDesign, machine.name),
+                     N_ ("Rename Machine"));
+  BIND_NUMBER (mass, machine.mass_kg, N_ ("Mass of Machine"));
+  BIND_NUMBER (clearance_left, machine.clearance_mm.left, N_ ("Free Room"));
+  BIND_NUMBER (clearance_right, machine.clearance_mm.right, N_ ("Free Room"));
+  BIND_NUMBER (clearance_front, machine.clearance_mm.front, N_ ("Free Room"));
+  BIND_NUMBER (clearance_back, machine.clearance_mm.back, N_ ("Free Room"));
+  BIND_NUMBER (clearance_top, machine.clearance_mm.top, N_ ("Free Room"));
+  BIND_NUMBER (room_left, room_mm.left, N_ ("Room"));
+  BIND_NUMBER (room_right, room_mm.right, N_ ("Room"));
+  BIND_NUMBER (room_front, room_mm.front, N_ ("Room"));
+  BIND_NUMBER (room_back, room_mm.back, N_ ("Room"));
+  BIND_NUMBER (room_above, room_mm.above, N_ ("Room"));
+  hut_form_add_text (self->form, self->cutter_name, G_STRUCT_OFFSET (HutDesign, cutter.name),
+                     N_ ("Rename Cutter"));
+  hut_form_add_choice (self->form, self->cutter_kind, G_STRUCT_OFFSET (HutDesign, cutter.kind),
+                       N_ ("Kind of Cutter"));
+  BIND_NUMBER (bed_width, cutter.bed_width_mm, N_ ("Bed Width"));
+  BIND_NUMBER (bed_depth, cutter.bed_depth_mm, N_ ("Bed Depth"));
+  BIND_NUMBER (margin, cutter.margin_mm, N_ ("Bed Margin"));
+  BIND_NUMBER (part_gap, cutter.part_gap_mm, N_ ("Gap Between Parts"));
+  hut_form_add_switch (self->form, self->any_angle, G_STRUCT_OFFSET (HutDesign, cutter.any_angle),
+                       N_ ("Parts at Any Angle"));
+}
+
+GtkWidget *
+hut_measure_page_new (HutSession *session)
+{
+  g_return_val_if_fail (HUT_IS_SESSION (session), NULL);
+
+  HutMeasurePage *self = g_object_new (HUT_TYPE_MEASURE_PAGE, NULL);
+
+  self->session = g_object_ref (session);
+  self->form = hut_form_new (session, NULL);
+  bind_fields (self);
+  hut_form_fill (self->form);
+  g_signal_connect_object (session, "derived", G_CALLBACK (on_derived), self, G_CONNECT_SWAPPED);
+  on_derived (self);
+  return GTK_WIDGET (self);
+}
+
+void
+hut_measure_page_reveal (HutMeasurePage *self,
+                         const char *item)
+{
+  g_return_if_fail (HUT_IS_MEASURE_PAGE (self) && item != NULL);
+
+  const struct
+  {
+    GtkBox *rows;
+    GtkExpander *section;
+  } places[] = {
+    { self->bodies, self->bodies_section },
+    { self->services, self->services_section },
+    { self->stocks, self->stocks_section },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (places); i++)
+    {
+      GtkWidget *row = hut_item_rows_find (places[i].rows, item);
+
+      if (row == NULL)
+        continue;
+      gtk_expander_set_expanded (places[i].section, TRUE);
+      if (HUT_IS_STOCK_ROW (row))
+        hut_stock_row_expand (HUT_STOCK_ROW (row));
+      gtk_widget_child_focus (row, GTK_DIR_TAB_FORWARD);
+      return;
+    }
+}

@@ -1,0 +1,185 @@
+/* src/app/hut-sheets-view.c: how the parts lie on the sheets.
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#define G_LOG_DOMAIN "hut-app"
+#include "config.h"
+#include "app/hut-sheets-view.h"
+#include "app/hut-widget-look.h"
+#include "draw/hut-sheet-view.h"
+#include <glib/gi18n.h>
+#include <locale.h>
+
+/* Own choice: a hand that has not moved for this long rests. */
+#define REST_MS 300
+
+struct _HutSheetsView
+{
+  GtkWidget parent_instance;
+
+  GtkWidget *content;
+  GtkDrawingArea *area;
+  GtkWidget *busy;
+
+  HutSession *session;
+  HutPacked *packed; /* NULL until the first job is done */
+  GCancellable *job; /* of the running job, or NULL */
+  guint rest_timeout;
+  gboolean stale; /* the design changed since the last job was started */
+};
+
+static guint packed_signal;
+
+G_DEFINE_TYPE (HutSheetsView, hut_sheets_view, GTK_TYPE_WIDGET)
+
+static const char *
+translate (const char *msgid)
+{
+  return gettext (msgid);
+}
+
+static void
+draw (GtkDrawingArea *area,
+      cairo_t *cr,
+      int width_px,
+      int height_px,
+      gpointer user_data)
+{
+  HutSheetsView *self = user_data;
+  HutFlatStyle style = hut_flat_style_plain ();
+
+  if (self->packed == NULL)
+    return;
+  style.dark = hut_widget_is_dark (GTK_WIDGET (area));
+  style.high_contrast = hut_widget_is_high_contrast (GTK_WIDGET (area));
+  style.text_px = hut_widget_text_px (GTK_WIDGET (area));
+  style.decimal_point = localeconv ()->decimal_point;
+  style.translate = translate;
+  hut_sheet_view_draw (cr, self->packed->assembly, self->packed->parts, self->packed->sheets,
+                       &style, width_px, height_px);
+}
+
+/* What a finished job comes back to: the view may be gone by then. */
+static void
+on_packed (GObject *source,
+           GAsyncResult *result,
+           gpointer user_data)
+{
+  g_autofree GWeakRef *weak_self = user_data;
+  g_autoptr (HutSheetsView) self = g_weak_ref_get (weak_self);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (HutPacked) packed = hut_sheet_job_run_finish (result, &error);
+
+  g_weak_ref_clear (weak_self);
+  /* Cancelled: a newer job is on its way, or the view is gone. There is no other error. */
+  if (packed == NULL || self == NULL)
+    return;
+  g_clear_object (&self->job);
+  g_clear_pointer (&self->packed, hut_packed_free);
+  self->packed = g_steal_pointer (&packed);
+  gtk_widget_set_visible (self->busy, FALSE);
+  gtk_widget_queue_draw (GTK_WIDGET (self->area));
+  g_signal_emit (self, packed_signal, 0);
+}
+
+static void
+cancel_job (HutSheetsView *self)
+{
+  if (self->job != NULL)
+    g_cancellable_cancel (self->job);
+  g_clear_object (&self->job);
+}
+
+static gboolean
+on_rested (gpointer user_data)
+{
+  HutSheetsView *self = user_data;
+  GWeakRef *weak_self = g_new0 (GWeakRef, 1);
+
+  self->rest_timeout = 0;
+  self->stale = FALSE;
+  cancel_job (self);
+  self->job = g_cancellable_new ();
+  g_weak_ref_init (weak_self, self);
+  gtk_widget_set_visible (self->busy, TRUE);
+  hut_sheet_job_run_async (hut_session_get_design (self->session), self->job, on_packed, weak_self);
+  return G_SOURCE_REMOVE;
+}
+
+/* Off screen nothing is packed. */
+static void
+schedule (HutSheetsView *self)
+{
+  if (!self->stale || !gtk_widget_get_mapped (GTK_WIDGET (self)))
+    return;
+  g_clear_handle_id (&self->rest_timeout, g_source_remove);
+  self->rest_timeout = g_timeout_add (REST_MS, on_rested, self);
+}
+
+static void
+on_derived (HutSheetsView *self)
+{
+  self->stale = TRUE;
+  schedule (self);
+}
+
+static void
+hut_sheets_view_map (GtkWidget *widget)
+{
+  GTK_WIDGET_CLASS (hut_sheets_view_parent_class)->map (widget);
+  schedule (HUT_SHEETS_VIEW (widget));
+}
+
+static void
+hut_sheets_view_dispose (GObject *object)
+{
+  HutSheetsView *self = HUT_SHEETS_VIEW (object);
+
+  g_clear_handle_id (&self->rest_timeout, g_source_remove);
+  cancel_job (self);
+  g_clear_pointer (&self->content, gtk_widget_unparent);
+  g_clear_pointer (&self->packed, hut_packed_free);
+  g_clear_object (&self->session);
+  G_OBJECT_CLASS (hut_sheets_view_parent_class)->dispose (object);
+}
+
+static void
+hut_sheets_view_class_init (HutSheetsViewClass *class)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
+
+  G_OBJECT_CLASS (class)->dispose = hut_sheets_view_dispose;
+  widget_class->map = hut_sheets_view_map;
+  packed_signal = g_signal_new ("packed", G_TYPE_FROM_CLASS (class), G_SIGNAL_RUN_LAST, 0, NULL,
+                                NULL, NULL, G_TYPE_NONE, 0);
+  gtk_widget_class_set_template_from_resource (widget_class,
+                                               "/org/hutchwright/Hutchwright/hut-sheets-view.ui");
+  gtk_widget_class_bind_template_child (widget_class, HutSheetsView, content);
+  gtk_widget_class_bind_template_child (widget_class, HutSheetsView, area);
+  gtk_widget_class_bind_template_child (widget_class, HutSheetsView, busy);
+}
+
+static void
+hut_sheets_view_init (HutSheetsView *self)
+{
+  gtk_widget_init_template (GTK_WIDGET (self));
+  gtk_drawing_area_set_draw_func (self->area, draw, self, NULL);
+}
+
+GtkWidget *
+hut_sheets_view_new (HutSession *session)
+{
+  g_return_val_if_fail (HUT_IS_SESSION (session), NULL);
+
+  HutSheetsView *self = g_object_new (HUT_TYPE_SHEETS_VIEW, NULL);
+
+  self->session = g_object_ref (session);
+  self->stale = TRUE;
+  g_signal_connect_object (session, "derived", G_CALLBACK (on_derived), self, G_CONNECT_SWAPPED);
+  return GTK_WIDGET (self);
+}
+
+const HutPacked *
+hut_sheets_view_get_packed (HutSheetsView *self)
+{
+  g_return_val_if_fail (HUT_IS_SHEETS_VIEW (self), NULL);
+  return self->packed;
+}
