@@ -8,8 +8,8 @@ char *hut_scratch_new (void);
 /* Removes it with all that is in it. (transfer full) */
 void hut_scratch_free (char *self);
 
-/* (transfer full): all that is below @folder, sorted: "name=content" of a file, "name/" of a folder, one
- * a line. Names that begin with a dot too. */
+/* (transfer full): all that is below @folder, sorted, one a line: "name=content" of a file and
+ * "name/" of a folder. Names that begin with a dot too. */
 char *hut_scratch_list (const char *folder);
 /* Writes @folder/@name; makes @folder if it is missing. */
 void hut_scratch_put (const char *folder, const char *name, const char *content);

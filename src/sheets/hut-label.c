@@ -3,8 +3,8 @@
  *
  * Strategy: the border of the part becomes short lines; a label is a box with its distance to the
  * edge all round. A box lies in the material when its middle does and no border line touches it.
- * Middles are tried on a grid over the part, nearest to the middle first. Not promised: the one best
- * place; a gap between two grid points may be missed. */
+ * Middles are tried on a grid over the part, nearest to the middle first. Not promised: the one
+ * best place; a gap between two grid points may be missed. */
 #define G_LOG_DOMAIN "hut-sheets"
 #include "config.h"
 #include "sheets/hut-label.h"

@@ -3,8 +3,8 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 #
 # read_dxf.py FOLDER: FOLDER/index.tsv has one line per sheet, NAME.dxf and NAME.svg lie beside it:
-#   NAME, width and depth of the sheet, then per layer (score, inside, outside) the length in mm, then
-#   the area in the outlines of inside and outside in mm2, then the count of circles and of arcs.
+#   NAME, width and depth of the sheet, then per layer (score, inside, outside) the length in mm,
+#   then the area in the outlines of inside and outside in mm2, then the count of circles and arcs.
 # Prints complaints and "read N sheets"; exit status 1 when there is a complaint.
 import math
 import pathlib
@@ -53,7 +53,8 @@ class Outline:
             along = (quarter * math.pi / 2 - start) * (1 if sweep > 0 else -1)
             if 0 < along < abs(sweep):
                 angle = quarter * math.pi / 2
-                self.point(centre[0] + radius * math.cos(angle), centre[1] + radius * math.sin(angle))
+                self.point(centre[0] + radius * math.cos(angle),
+                           centre[1] + radius * math.sin(angle))
 
     def circle(self, centre, radius):
         self.length += 2 * math.pi * radius
@@ -65,7 +66,7 @@ class Outline:
         return min(self.us), min(self.vs), max(self.us), max(self.vs)
 
 
-# ---- DXF ------------------------------------------------------------------------------------------
+# ---- DXF --------------------------------------------------------------------------------------
 
 def read_pairs(path):
     data = path.read_bytes()
@@ -118,7 +119,8 @@ def check_structure(pairs):
                if o[0][1] not in ("SECTION", "ENDSEC", "ENDTAB", "EOF")]
     assert None not in handles, "an object without handle"
     assert len(set(handles)) == len(handles), "two objects with one handle"
-    assert max(int(h, 16) for h in handles) < int(header["$HANDSEED"][5], 16), "handle over the seed"
+    seed = int(header["$HANDSEED"][5], 16)
+    assert max(int(handle, 16) for handle in handles) < seed, "handle over the seed"
     for o in objects:
         owner = value_of(o, 330)
         assert owner in (None, "0") or owner in handles, f"owner {owner} does not exist"
@@ -190,7 +192,7 @@ def check_extents(header, outlines):
         assert abs(float(text) - number) < TOLERANCE, f"extents say {text}, entities {number}"
 
 
-# ---- SVG ------------------------------------------------------------------------------------------
+# ---- SVG --------------------------------------------------------------------------------------
 
 NUMBER = re.compile(r"-?\d+(?:\.\d+)?")
 WORD = re.compile(r"[MLAZ]|-?\d+(?:\.\d+)?|\S")
@@ -239,7 +241,7 @@ def add_svg_arc(outline, a, b, numbers):
 def read_svg(path, width, depth):
     root = ElementTree.parse(path).getroot()
     assert root.tag == SVG + "svg"
-    size = (float(root.get("width").removesuffix("mm")), float(root.get("height").removesuffix("mm")))
+    size = [float(root.get(name).removesuffix("mm")) for name in ("width", "height")]
     assert root.get("width").endswith("mm") and root.get("height").endswith("mm")
     assert [float(word) for word in root.get("viewBox").split()] == [0, 0, *size]
     assert abs(size[0] - width) < TOLERANCE and abs(size[1] - depth) < TOLERANCE
@@ -266,7 +268,7 @@ def read_svg(path, width, depth):
     return outlines, circles
 
 
-# ---- both -----------------------------------------------------------------------------------------
+# ---- both -------------------------------------------------------------------------------------
 
 def compare(what, number, must, tolerance=TOLERANCE):
     assert abs(number - must) <= tolerance, f"{what} is {number!r}, must be {must!r}"

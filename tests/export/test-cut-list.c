@@ -49,9 +49,9 @@ dup_cut_list (HutHandParts *hand,
 }
 
 /* By hand. Kerf 0.2, so the cut starts 0.1 outside: the plate lies at 10.1. Cut 2 * (100.2 + 50.2).
- * Mass 100 * 50 * 6 mm3 * 700 kg/m3 = 0.021 kg. The strap of 20.5 x 300 is too high: it is turned and,
- * as the lower one, opens the second row at 10 + 50.2 + 5 = 65.2; its cut is 2 * (20.7 + 300.2); it
- * weighs 0.02583 kg. */
+ * Mass 100 * 50 * 6 mm3 * 700 kg/m3 = 0.021 kg. The strap of 20.5 x 300 is too high: it is turned
+ * and, as the lower one, opens the second row at 10 + 50.2 + 5 = 65.2; its cut is 2 * (20.7 + 300.2);
+ * it weighs 0.02583 kg. */
 static void
 cut_list_says_what_where_and_how_much (void **state)
 {

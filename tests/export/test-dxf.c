@@ -346,8 +346,8 @@ parts_at_any_angle_keep_their_lengths (void **state)
   g_autoptr(HutSheetSet) set = hut_sheet_set_new (hand->assembly, hand->parts);
 
   assert_int_equal (set->sheets->len, 1);
-  assert_true (
-      batch_add (&batch, "turned", hand->assembly, hand->parts, g_ptr_array_index (set->sheets, 0)));
+  assert_true (batch_add (&batch, "turned", hand->assembly, hand->parts,
+                          g_ptr_array_index (set->sheets, 0)));
   batch_read (&batch);
   batch_clear (&batch);
 }

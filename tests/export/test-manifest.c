@@ -174,7 +174,8 @@ what_is_no_manifest_of_ours_lists_nothing (void **state)
     { "<manifest><files><file name=\"a\"/></files></manifest>", "no namespace" },
     { "<manifest xmlns=\"urn:other\"><files/></manifest>", "another namespace" },
     { "<list xmlns=\"urn:hutchwright:manifest:1\"/>", "another root" },
-    { "<!DOCTYPE manifest [<!ENTITY e \"a\">]>" HEAD "<files><file name=\"&e;\"/></files></manifest>",
+    { "<!DOCTYPE manifest [<!ENTITY e \"a\">]>" HEAD
+      "<files><file name=\"&e;\"/></files></manifest>",
       "a document type" },
   };
 

@@ -194,7 +194,8 @@ folder_with_another_file_is_refused_and_untouched (void **state)
   assert_refused (out, "notes.txt");
   assert_false (hut_set_folder_check (out, &error));
   assert_non_null (strstr (error->message, "choose a new or an empty folder"));
-  assert_all (*state, "out/\nout/a=first\nout/manifest.xml=" MANIFEST_OF_A "\nout/notes.txt=mine\n");
+  assert_all (*state,
+              "out/\nout/a=first\nout/manifest.xml=" MANIFEST_OF_A "\nout/notes.txt=mine\n");
 }
 
 static void

@@ -113,8 +113,8 @@ dup_text (GBytes *bytes)
   return g_strndup (data, size);
 }
 
-/* The part of 100 x 60 with corners of 10 and a hole of 15 lies at 10 from the left and the lower edge
- * of a sheet of 400 x 300: y of its top is 300 - 70. */
+/* The part of 100 x 60 with corners of 10 and a hole of 15 lies at 10 from the left and the lower
+ * edge of a sheet of 400 x 300: y of its top is 300 - 70. */
 static void
 add_plate (HutHandParts *hand)
 {
@@ -174,7 +174,7 @@ operations_are_groups_in_the_order_of_work (void **state)
   assert_true (score < inside && inside < outside);
 }
 
-/* A half circle written as one arc would lose its middle to rounding: no arc is over 100 degrees. */
+/* A half circle in one arc would lose its middle to rounding: no arc is over 100 degrees. */
 static void
 half_circle_is_written_in_two_pieces (void **state)
 {
@@ -234,7 +234,7 @@ same_sheet_gives_the_same_bytes (void **state)
   assert_true (g_bytes_equal (first, second));
 }
 
-/* ---- the size of every sheet ------------------------------------------------------------------ */
+/* ---- the size of every sheet ----------------------------------------------------------------- */
 
 static guint
 measure_sheets (const HutDesign *design)

@@ -97,8 +97,8 @@ assert_in_material (const HutPart *part,
       inside = inside && !hut_path_contains (hole, p);
     }
   if (!inside || edge_mm < HUT_LABEL_EDGE_MM - ROUNDING_MM)
-    fail_msg ("seed %" G_GUINT64_FORMAT ", part %s: label at %g,%g is %s, %g mm from the edge", seed,
-              part->id, p.u, p.v, inside ? "inside" : "outside", edge_mm);
+    fail_msg ("seed %" G_GUINT64_FORMAT ", part %s: label at %g,%g is %s, %g mm from the edge",
+              seed, part->id, p.u, p.v, inside ? "inside" : "outside", edge_mm);
 }
 
 static void

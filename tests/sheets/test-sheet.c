@@ -236,7 +236,7 @@ first_part_lies_in_the_corner_of_the_margin (void **state)
   assert_rect (cut_bounds (laid_at (set, 0, 0), hand->parts), (HutRect) { 10, 10, 110, 60 });
 }
 
-/* Kerf 0.3: the cut lines are 0.15 outside the part, and they, not the part, keep margin and gap. */
+/* Kerf 0.3: the cut lines are 0.15 outside the part; they, not the part, keep margin and gap. */
 static void
 cut_lines_keep_margin_and_gap (void **state)
 {
@@ -367,8 +367,8 @@ bed_smaller_than_its_margins_takes_nothing (void **state)
   assert_int_equal (set->unplaced->len, 1);
 }
 
-/* Heights 60, 50, 40 and widths 200: two fit a row of 380?  200 + 5 + 200 > 380, so three rows of one
- * part each: 60 + 5 + 50 + 5 + 40 = 160 of 280. */
+/* Heights 60, 50, 40, widths 200: a row of 380 takes one, since 200 + 5 + 200 > 380. Three rows are
+ * 60 + 5 + 50 + 5 + 40 = 160 high, of 280. */
 static void
 parts_stand_in_rows_with_the_highest_first (void **state)
 {

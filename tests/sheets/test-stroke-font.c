@@ -142,8 +142,8 @@ second_letter_begins_one_step_to_the_right (void **state)
   const GArray *fourth = g_ptr_array_index (strokes, 3);
 
   assert_int_equal (strokes->len, 6);
-  assert_near_mm (g_array_index (fourth, HutPoint, 0).u - g_array_index (first, HutPoint, 0).u, 12.0,
-                  1e-12);
+  assert_near_mm (g_array_index (fourth, HutPoint, 0).u - g_array_index (first, HutPoint, 0).u,
+                  12.0, 1e-12);
 }
 
 static void
