@@ -1,17 +1,17 @@
 /* src/checks/hut-border.c: how near the borders of two paths come to each other.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Two segments are nearest at an end of one of them, where both are square to the line between the
- * nearest points, or where they cross. Each of these gives a few candidate points in closed form;
- * a candidate is drawn onto one segment and from there onto the other, so one that misses its
- * segment does no harm. */
+ * Two segments are nearest at an end of one of them, where both are square to the line between
+ * the nearest points, or where they cross. Each of these gives a few candidate points in closed
+ * form; a candidate is drawn onto one segment and from there onto the other, so one that misses
+ * its segment does no harm. */
 #define G_LOG_DOMAIN "hut-checks"
 #include "config.h"
 #include "checks/hut-border.h"
 #include <math.h>
 
-/* Borders nearer than this cross or touch, mm. Own choice: far under the grid, far above rounding.
- */
+/* Borders nearer than this cross or touch, mm. Own choice: far under the grid, far above
+ * rounding. */
 #define TOUCH_MM 1e-9
 
 typedef struct
@@ -165,8 +165,9 @@ try_square (Search *search,
   if (!arc->arc)
     return;
   if (other->arc)
-    try_direction (search, arc, other,
-                   (HutPoint) { other->centre.u - arc->centre.u, other->centre.v - arc->centre.v });
+    try_direction (
+        search, arc, other,
+        (HutPoint) { other->centre.u - arc->centre.u, other->centre.v - arc->centre.v });
   else
     try_direction (search, arc, other,
                    (HutPoint) { line->end.v - line->start.v, line->start.u - line->end.u });

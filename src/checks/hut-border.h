@@ -10,8 +10,8 @@
  * @gap: (out caller-allocates): the nearest two points, one on each border, and their distance;
  *   width 0 where the borders cross or touch
  *
- * Exact with lines and arcs. A path inside of another one has the gap between the borders: being inside
- * is not looked at.
+ * Exact with lines and arcs. A path inside of another one has the gap between the borders: being
+ * inside is not looked at.
  *
  * Returns: FALSE with @gap untouched when no gap is under @limit_mm
  */

@@ -38,15 +38,16 @@ room_takes (const Room *room,
             double width_mm,
             double height_mm)
 {
-  const HutCutter flat
-      = { .bed_width_mm = room->width_mm, .bed_depth_mm = room->depth_mm, .any_angle = any_angle };
+  const HutCutter flat = { .bed_width_mm = room->width_mm,
+                           .bed_depth_mm = room->depth_mm,
+                           .any_angle = any_angle };
 
   return hut_cutter_takes (&flat, width_mm, height_mm);
 }
 
 /* The two numbers of a part that does not go into a room: its breadth and the room's breadth, or,
- * when that is no problem, its length and the greatest length that the room takes at that breadth.
- */
+ * when that is no problem, its length and the greatest length that the room takes at that
+ * breadth. */
 static void
 find_numbers (const Room *room,
               gboolean any_angle,
@@ -102,8 +103,9 @@ message_for (const HutPart *part,
   if (sheet)
     return N_ ("{what} measures {is} mm; a sheet of {other} takes {must} mm.");
   if (part->kind == HUT_PART_GLAZING)
-    return N_ ("The glazing of {what} measures {is} mm, the bed takes {must} mm, and it cannot be "
-               "spliced: buy it cut to size.");
+    return N_ (
+        "The glazing of {what} measures {is} mm, the bed takes {must} mm, and it cannot be "
+        "spliced: buy it cut to size.");
   return N_ ("{what} measures {is} mm; the bed takes {must} mm.");
 }
 
@@ -127,7 +129,9 @@ add_part_finding (HutChecking *self,
                          part->item != NULL ? hut_check_item_name (assembly->design, part->item)
                                             : hut_panel_name (panel->id),
                          hut_check_name (part->stock->name, part->stock->id));
-  hut_finding_set_item (finding, part->item != NULL ? part->item : sheet ? part->stock->id : NULL);
+  hut_finding_set_item (finding, part->item != NULL ? part->item
+                                 : sheet            ? part->stock->id
+                                                    : NULL);
   hut_finding_add_place (finding, panel, bounds);
 }
 
@@ -156,60 +160,67 @@ part_misses (const HutCutter *cutter,
   return TRUE;
 }
 
+/* The smallest part to cut, when the bed takes none; else NULL. */
+static const HutPart *
+find_smallest_of_none (const HutChecking *self)
+{
+  const HutPart *smallest = NULL;
+  double smallest_mm2 = INFINITY;
+  gboolean sheet;
+  Room room;
+
+  for (guint i = 0; i < self->parts->parts->len; i++)
+    {
+      const HutPart *part = g_ptr_array_index (self->parts->parts, i);
+      const HutRect bounds = part_bounds (part);
+      const double area_mm2 = (bounds.u1 - bounds.u0) * (bounds.v1 - bounds.v0);
+
+      if (part->bought)
+        continue;
+      if (!part_misses (&self->assembly->design->cutter, part, &room, &sheet) || sheet)
+        return NULL;
+      if (area_mm2 < smallest_mm2)
+        {
+          smallest = part;
+          smallest_mm2 = area_mm2;
+        }
+    }
+  return smallest;
+}
+
 /* A bed with no room at all, or one that takes none of the parts: one finding instead of one per
- * part. */
+ * part. Returns: TRUE when that was told */
 static gboolean
 check_whole_bed (HutChecking *self)
 {
   const HutCutter *cutter = &self->assembly->design->cutter;
   const double usable_mm
       = MIN (hut_cutter_usable_width_mm (cutter), hut_cutter_usable_depth_mm (cutter));
-  const HutPart *smallest = NULL;
-  double smallest_mm = INFINITY, is_mm, must_mm;
-  Room room;
-  gboolean sheet;
+  const HutPart *smallest;
+  HutFinding *finding;
 
   if (!(usable_mm > 0.0))
     {
-      hut_finding_set_numbers (hut_checking_add (self, "bed.size", HUT_SEVERITY_BLOCKS,
-                                                 N_ ("The margins leave {is} mm of the cutter's "
-                                                     "bed; it must be more than {must} mm.")),
-                               usable_mm, 0.0);
-      return FALSE;
+      finding = hut_checking_add (self, "bed.size", HUT_SEVERITY_BLOCKS,
+                                  N_ ("The margins leave {is} mm of the cutter's bed; it must be "
+                                      "more than {must} mm."));
+      hut_finding_set_numbers (finding, usable_mm, 0.0);
+      return TRUE;
     }
-  for (guint i = 0; i < self->parts->parts->len; i++)
-    {
-      const HutPart *part = g_ptr_array_index (self->parts->parts, i);
-      const HutRect bounds = part_bounds (part);
-      const double length_mm = MAX (bounds.u1 - bounds.u0, bounds.v1 - bounds.v0);
-
-      if (part->bought)
-        continue;
-      if (!part_misses (cutter, part, &room, &sheet) || sheet)
-        return TRUE;
-      if (length_mm < smallest_mm)
-        {
-          smallest = part;
-          smallest_mm = length_mm;
-        }
-    }
+  smallest = find_smallest_of_none (self);
   if (smallest == NULL)
-    return TRUE;
-  room = bed_room (cutter, smallest->stock);
-  find_numbers (&room, cutter->any_angle, part_bounds (smallest).u1 - part_bounds (smallest).u0,
-                part_bounds (smallest).v1 - part_bounds (smallest).v0, &is_mm, &must_mm);
-  hut_finding_set_numbers (
-      hut_checking_add (
-          self, "bed.size", HUT_SEVERITY_BLOCKS,
-          N_ ("No part goes on the bed: it takes {is} mm, and the smallest part is {must} mm.")),
-      must_mm, is_mm);
-  return FALSE;
+    return FALSE;
+  finding = hut_checking_add (self, "bed.size", HUT_SEVERITY_BLOCKS,
+                              N_ ("No part goes on the bed: it takes {is} mm, and the smallest "
+                                  "part is {must} mm."));
+  hut_check_bed_numbers (cutter, smallest, &finding->must, &finding->is);
+  return TRUE;
 }
 
 void
 hut_check_bed (HutChecking *self)
 {
-  if (!check_whole_bed (self))
+  if (check_whole_bed (self))
     return;
   for (guint i = 0; i < self->parts->parts->len; i++)
     {

@@ -42,10 +42,11 @@ check_stock (HutChecking *self,
   if (stock->material != HUT_MATERIAL_POLYCARBONATE || thick_mm <= POLYCARBONATE_MM
       || !is_cut (self->parts, stock))
     return;
-  finding = hut_checking_add (self, "safety.caution", HUT_SEVERITY_NOTES,
-                              N_ ("{what} is {is} mm polycarbonate: over about {must} mm it chars "
-                                  "and can burn under a laser. Ask "
-                                  "whoever runs the cutter first."));
+  finding
+      = hut_checking_add (self, "safety.caution", HUT_SEVERITY_NOTES,
+                          N_ ("{what} is {is} mm polycarbonate: over about {must} mm it chars "
+                              "and can burn under a laser. Ask "
+                              "whoever runs the cutter first."));
   hut_finding_set_names (finding, hut_check_name (stock->name, stock->id), NULL);
   hut_finding_set_numbers (finding, thick_mm, POLYCARBONATE_MM);
   hut_finding_set_item (finding, stock->id);
@@ -62,11 +63,12 @@ hut_check_caution (HutChecking *self)
                    "and licensed practice decide what else {what} needs."),
                hut_check_name (design->machine.name, N_ ("the machine")));
   if (design->cutter.kind == HUT_CUTTER_LASER)
-    add_caution (self,
-                 N_ ("Cutting with {what} means laser light, fumes and open flames: stay with it, "
-                     "draw the fumes off, know what "
-                     "each sheet is made of, keep a fire extinguisher at hand."),
-                 hut_check_name (design->cutter.name, N_ ("the laser cutter")));
+    add_caution (
+        self,
+        N_ ("Cutting with {what} means laser light, fumes and open flames: stay with it, "
+            "draw the fumes off, know what "
+            "each sheet is made of, keep a fire extinguisher at hand."),
+        hut_check_name (design->cutter.name, N_ ("the laser cutter")));
   else
     add_caution (self,
                  N_ ("Cutting with {what} means fine dust, noise and flying chips: draw the dust "

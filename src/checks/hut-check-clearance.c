@@ -114,7 +114,8 @@ wall_gap (const HutPanel *panel,
   const HutFrame3 *frame = &panel->frame;
   const HutRect shadow = hut_frame3_shadow (frame, box);
   const double origin_mm = hut_vec3_dot (frame->origin, frame->w);
-  const double far_mm = MAX (hut_vec3_dot (box->min, frame->w), hut_vec3_dot (box->max, frame->w));
+  const double far_mm
+      = MAX (hut_vec3_dot (box->min, frame->w), hut_vec3_dot (box->max, frame->w));
 
   if (shadow.u1 <= 0.0 || shadow.v1 <= 0.0 || shadow.u0 >= panel->width_mm
       || shadow.v0 >= panel->height_mm)
@@ -149,7 +150,8 @@ check_side (HutChecking *self,
     }
   if (nearest == NULL || !is_too_near (nearest_mm, must_mm))
     return;
-  finding = add_finding (self, body, NEAR_WALL, hut_panel_name (nearest->id), nearest_mm, must_mm);
+  finding
+      = add_finding (self, body, NEAR_WALL, hut_panel_name (nearest->id), nearest_mm, must_mm);
   hut_finding_add_shadow (finding, nearest, box);
   for (guint i = 0; i < assembly->panels->len; i++)
     {

@@ -92,10 +92,11 @@ check_kerf (HutChecking *self,
   if (cut != NULL)
     return;
   place = narrowest (part, &width_mm);
-  finding = add_finding (self, part, "cut.kerf", HUT_SEVERITY_BLOCKS,
-                         N_ ("The cut swallows an edge, a hole or a web of {what} (part {other}), "
-                             "whose narrowest hole or side "
-                             "is {is} mm; the kerf is {must} mm."));
+  finding
+      = add_finding (self, part, "cut.kerf", HUT_SEVERITY_BLOCKS,
+                     N_ ("The cut swallows an edge, a hole or a web of {what} (part {other}), "
+                         "whose narrowest hole or side "
+                         "is {is} mm; the kerf is {must} mm."));
   hut_finding_set_numbers (finding, width_mm, part->stock->kerf_mm);
   hut_finding_add_place (finding, hut_check_panel (self->assembly, part->panel), place);
 }

@@ -55,8 +55,9 @@ check_hole (HutChecking *self,
           || !hut_check_material_between (g_ptr_array_index (hole->placed->paths, i),
                                           plate->region->outer, HUT_CHECK_TOLERANCE_MM, &gap))
         continue;
-      deep_mm = MIN (MIN (hole->placed->bounds.u1 - outer.u0, outer.u1 - hole->placed->bounds.u0),
-                     MIN (hole->placed->bounds.v1 - outer.v0, outer.v1 - hole->placed->bounds.v0));
+      deep_mm
+          = MIN (MIN (hole->placed->bounds.u1 - outer.u0, outer.u1 - hole->placed->bounds.u0),
+                 MIN (hole->placed->bounds.v1 - outer.v0, outer.v1 - hole->placed->bounds.v0));
       finding = add_finding (self, plate,
                              N_ ("The glazing of {what} lies {is} mm over {other} and closes it; "
                                  "{must} mm is allowed."),
@@ -97,10 +98,10 @@ check_border (HutChecking *self,
 
   if (past_mm <= HUT_CHECK_TOLERANCE_MM)
     return;
-  finding = add_finding (
-      self, plate,
-      N_ ("The glazing of {what} reaches {is} mm past the edge of {other}; {must} mm is allowed."),
-      hut_panel_name (panel->id));
+  finding = add_finding (self, plate,
+                         N_ ("The glazing of {what} reaches {is} mm past the edge of {other}; "
+                             "{must} mm is allowed."),
+                         hut_panel_name (panel->id));
   hut_finding_set_numbers (finding, past_mm, 0.0);
   hut_finding_add_place (finding, panel, outer);
 }
@@ -121,7 +122,8 @@ message_into (HutSolidKind kind)
           "The glazing of {what} runs {is} mm into the ledge on {other}; {must} mm is allowed.");
     case HUT_SOLID_GLAZING:
     case HUT_SOLID_FRAME:
-      return N_ ("The glazing of {what} runs {is} mm into that of {other}; {must} mm is allowed.");
+      return N_ (
+          "The glazing of {what} runs {is} mm into that of {other}; {must} mm is allowed.");
     default:
       return N_ ("The glazing of {what} runs {is} mm into {other}; {must} mm is allowed.");
     }
@@ -151,7 +153,8 @@ rank_of (const HutAssembly *assembly,
          const char *window)
 {
   for (guint i = 0; i < assembly->plates->len; i++)
-    if (g_strcmp0 (((const HutPlate *)g_ptr_array_index (assembly->plates, i))->window->id, window)
+    if (g_strcmp0 (((const HutPlate *)g_ptr_array_index (assembly->plates, i))->window->id,
+                   window)
         == 0)
       return i;
   return assembly->plates->len;
@@ -186,7 +189,8 @@ check_solids (HutChecking *self,
   for (guint i = 0; i < assembly->solids->len; i++)
     {
       const HutSolid *solid = &g_array_index (assembly->solids, HutSolid, i);
-      const gboolean is_plate = solid->kind == HUT_SOLID_GLAZING || solid->kind == HUT_SOLID_FRAME;
+      const gboolean is_plate
+          = solid->kind == HUT_SOLID_GLAZING || solid->kind == HUT_SOLID_FRAME;
 
       if (is_plate
           && (rank_of (assembly, solid->item) <= rank_of (assembly, plate->window->id)

@@ -34,9 +34,11 @@ static const char *const set_messages[] = {
 };
 
 static const char *const spread_messages[] = {
-  N_ ("Slots in {what} may come out {is} mm wider than tongues ({at} mm at worst); for {other} at "
+  N_ ("Slots in {what} may come out {is} mm wider than tongues ({at} mm at worst); for {other} "
+      "at "
       "least {must} mm is usual. Cut the coupon first."),
-  N_ ("Slots in {what} may come out {is} mm wider than tongues ({at} mm at worst); for {other} at "
+  N_ ("Slots in {what} may come out {is} mm wider than tongues ({at} mm at worst); for {other} "
+      "at "
       "most {must} mm is usual. Cut the coupon first."),
 };
 
@@ -114,11 +116,12 @@ check_never (HutChecking *self,
           stocks[i]->material, self->assembly->design->cutter.kind, stocks[i]->fit);
 
       if (range.known && range.never)
-        hut_finding_set_numbers (add_fit (self, pair, HUT_SEVERITY_WARNS,
-                                          N_ ("{what} is to have {other} of {is} mm, which cracks "
-                                              "it; {must} mm or more is usual."),
-                                          stocks[i]),
-                                 fit->centre_mm, range.low_mm);
+        hut_finding_set_numbers (
+            add_fit (self, pair, HUT_SEVERITY_WARNS,
+                     N_ ("{what} is to have {other} of {is} mm, which cracks "
+                         "it; {must} mm or more is usual."),
+                     stocks[i]),
+            fit->centre_mm, range.low_mm);
     }
 }
 
@@ -283,9 +286,10 @@ check_fingers (HutChecking *self,
     }
   if (narrowest_mm >= must_mm - HUT_CHECK_TOLERANCE_MM)
     return;
-  finding = hut_checking_add (self, "joint.web", HUT_SEVERITY_WARNS,
-                              N_ ("Fingers between {what} and {other} are {is} mm wide; twice the "
-                                  "smallest web is {must} mm."));
+  finding
+      = hut_checking_add (self, "joint.web", HUT_SEVERITY_WARNS,
+                          N_ ("Fingers between {what} and {other} are {is} mm wide; twice the "
+                              "smallest web is {must} mm."));
   hut_finding_set_names (finding, hut_panel_name (panel->id), hut_panel_name (other->id));
   hut_finding_set_numbers (finding, narrowest_mm, must_mm);
   hut_finding_add_place (finding, panel,

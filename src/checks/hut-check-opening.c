@@ -1,5 +1,5 @@
-/* src/checks/hut-check-opening.c: openings and windows against edges, finger roots and each other.
- * SPDX-License-Identifier: GPL-3.0-or-later */
+/* src/checks/hut-check-opening.c: openings and windows against edges, finger roots and each
+ * other. SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-checks"
 #include "config.h"
 #include "assembly/hut-placing.h"
@@ -34,6 +34,14 @@ overreach_mm (const HutRect *inner,
 /* ---- outside
  * ------------------------------------------------------------------------------------ */
 
+static gboolean
+has_size (const HutPlacedHole *hole)
+{
+  return hole->paths->len > 0 && hole->bounds.u1 > hole->bounds.u0
+         && hole->bounds.v1 > hole->bounds.v0;
+}
+
+/* @over_mm: how far it reaches past the solid part, -INFINITY when that is not what is wrong. */
 static void
 add_outside (HutChecking *self,
              const HutCheckHole *hole,
@@ -59,7 +67,10 @@ add_outside (HutChecking *self,
     hut_finding_set_numbers (finding, -over_mm, HUT_HOLE_GUARD_MM);
   else
     hut_finding_set_numbers (finding, 0.0, 1.0);
-  hut_finding_add_place (finding, hole->panel, hole->placed->bounds);
+  if (has_size (hole->placed))
+    hut_finding_add_place (finding, hole->panel, hole->placed->bounds);
+  else
+    hut_finding_add_gap (finding, hole->panel, hole->placed->centre, hole->placed->centre);
 }
 
 /* ---- edge and joint
@@ -139,7 +150,8 @@ check_roots (HutChecking *self,
   for (int edge = 0; edge < HUT_EDGE_COUNT; edge++)
     {
       HutRect strip;
-      const double is_mm = root_distance_mm (&hole->placed->bounds, &solid, (HutEdge)edge, &strip);
+      const double is_mm
+          = root_distance_mm (&hole->placed->bounds, &solid, (HutEdge)edge, &strip);
 
       if (panel->edges[edge].kind != HUT_JOINT_FINGERS
           || is_mm >= must_mm - HUT_CHECK_TOLERANCE_MM)
@@ -153,7 +165,11 @@ check_roots (HutChecking *self,
           hut_finding_set_numbers (finding, is_mm, must_mm);
         }
       finding->is = MAX (0.0, MIN (finding->is, is_mm));
-      hut_finding_add_place (finding, panel, strip);
+      /* A hole in the middle of a finger lies beyond the roots: then the strip is what it takes
+       * of it. */
+      hut_finding_add_place (finding, panel,
+                             (HutRect) { MIN (strip.u0, strip.u1), MIN (strip.v0, strip.v1),
+                                        MAX (strip.u0, strip.u1), MAX (strip.v0, strip.v1) });
     }
 }
 
@@ -246,6 +262,8 @@ hut_check_opening (HutChecking *self)
           check_edge (self, hole);
           check_roots (self, hole);
         }
+      else if (!has_size (hole->placed))
+        add_outside (self, hole, -INFINITY);
       else if (over_mm > -HUT_HOLE_GUARD_MM || !runs_into[i])
         add_outside (self, hole, over_mm);
     }

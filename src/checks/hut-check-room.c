@@ -61,8 +61,9 @@ hut_check_room (HutChecking *self)
     return;
   lifted_mm = high_mm + lift_mm (assembly);
   if (lifted_mm > above_mm + HUT_CHECK_TOLERANCE_MM)
-    add_finding (self, HUT_SEVERITY_WARNS,
-                 N_ ("Lifted off over the machine, the lid reaches {is} mm over the bench; {what} "
-                     "leaves {must} mm."),
-                 lifted_mm, above_mm);
+    add_finding (
+        self, HUT_SEVERITY_WARNS,
+        N_ ("Lifted off over the machine, the lid reaches {is} mm over the bench; {what} "
+            "leaves {must} mm."),
+        lifted_mm, above_mm);
 }

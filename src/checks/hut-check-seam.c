@@ -25,10 +25,10 @@ is_crossed_on_purpose (const HutPlacedHole *hole,
 static HutSegment
 splice_line (const HutSplice *splice)
 {
-  return splice->vertical
-             ? (HutSegment) { { splice->at_mm, splice->from_mm }, { splice->at_mm, splice->to_mm } }
-             : (HutSegment) { { splice->from_mm, splice->at_mm },
-                             { splice->to_mm, splice->at_mm } };
+  return splice->vertical ? (HutSegment) { { splice->at_mm, splice->from_mm },
+                                          { splice->at_mm, splice->to_mm } }
+                          : (HutSegment) { { splice->from_mm, splice->at_mm },
+                                          { splice->to_mm, splice->at_mm } };
 }
 
 static gboolean
@@ -54,8 +54,8 @@ find_splice_gap (const HutCheckHole *hole,
   return found;
 }
 
-/* The nearest splice of the panel: its fingers need their reach and a web; the strap behind it its
- * half width. */
+/* The nearest splice of the panel: its fingers need their reach and a web; the strap behind it
+ * its half width. */
 static void
 check_splices (HutChecking *self,
                const HutCheckHole *hole)
@@ -85,9 +85,10 @@ check_splices (HutChecking *self,
   in_reach = gap.width_mm < nearest->reach_mm + web_mm - HUT_CHECK_TOLERANCE_MM;
   finding = hut_check_hole_add (
       hole, self, "opening.splice", in_reach ? HUT_SEVERITY_WARNS : HUT_SEVERITY_NOTES,
-      in_reach ? N_ ("{what} is {is} mm from a splice of {other}; its fingers need {must} mm.")
-               : N_ ("{what} is {is} mm from a splice of {other} and interrupts its strap; {must} "
-                     "mm would leave it whole."),
+      in_reach
+          ? N_ ("{what} is {is} mm from a splice of {other}; its fingers need {must} mm.")
+          : N_ ("{what} is {is} mm from a splice of {other} and interrupts its strap; {must} "
+                "mm would leave it whole."),
       hut_panel_name (hole->panel->id));
   hut_finding_set_numbers (finding, gap.width_mm,
                            in_reach ? nearest->reach_mm + web_mm : strap_mm);

@@ -6,6 +6,7 @@
 #include "config.h"
 #include "checks/hut-checking.h"
 #include <glib/gi18n-lib.h>
+#include <string.h>
 
 typedef struct
 {
@@ -25,9 +26,10 @@ static const Wording wordings[] = {
   [HUT_SPLIT_ALIGNED] = { "splice.stagger", HUT_SEVERITY_WARNS,
                           N_ ("A splice of {what} is {is} mm from the line of its neighbour's; "
                               "{must} mm are wanted.") },
-  [HUT_SPLIT_NO_STRAP] = { "splice.strap", HUT_SEVERITY_WARNS,
-                           N_ ("No strap has room behind a splice of {what} that is {is} mm long; "
-                               "{must} mm of free length are the least.") },
+  [HUT_SPLIT_NO_STRAP]
+  = { "splice.strap", HUT_SEVERITY_WARNS,
+      N_ ("No strap has room behind a splice of {what} that is {is} mm long; "
+          "{must} mm of free length are the least.") },
   [HUT_SPLIT_CANNOT] = { NULL },
 };
 
@@ -73,11 +75,29 @@ add_trouble (HutChecking *self,
   hut_finding_add_gap (finding, panel, trouble->at, trouble->at);
 }
 
+/* Whether the bed check said that the bed takes nothing at all: then no splice has a place
+ * either. */
+static gboolean
+bed_takes_nothing (const HutChecking *self)
+{
+  for (guint i = 0; i < self->findings->len; i++)
+    if (strcmp (((const HutFinding *)g_ptr_array_index (self->findings, i))->check, "bed.size")
+        == 0)
+      return TRUE;
+  return FALSE;
+}
+
 void
 hut_check_splice (HutChecking *self)
 {
   const GArray *troubles = self->parts->troubles;
+  const gboolean nothing = bed_takes_nothing (self);
 
   for (guint i = 0; i < troubles->len; i++)
-    add_trouble (self, &g_array_index (troubles, HutSplitTrouble, i));
+    {
+      const HutSplitTrouble *trouble = &g_array_index (troubles, HutSplitTrouble, i);
+
+      if (!nothing || trouble->kind != HUT_SPLIT_NO_PLACE)
+        add_trouble (self, trouble);
+    }
 }

@@ -108,9 +108,10 @@ check_approach (HutChecking *self,
     }
   else
     {
-      finding = hut_checking_add (self, "lid.swing", HUT_SEVERITY_WARNS,
-                                  N_ ("{what} comes within {is} mm of {other} when opened by {at} "
-                                      "degrees; {must} mm are wanted."));
+      finding
+          = hut_checking_add (self, "lid.swing", HUT_SEVERITY_WARNS,
+                              N_ ("{what} comes within {is} mm of {other} when opened by {at} "
+                                  "degrees; {must} mm are wanted."));
       hut_finding_set_numbers (finding, approach->distance_mm, must_mm);
       finding->at = angle_deg;
     }

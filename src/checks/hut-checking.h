@@ -3,11 +3,12 @@
 #pragma once
 #include "checks/hut-finding.h"
 
-/* Two lengths nearer than this are the same for a check, mm. Own choice: half of the last digit that a
- * finding prints, so that a sentence never says "10 mm; 10 mm are wanted". */
+/* Two lengths nearer than this are the same for a check, mm. Own choice: half of the last digit
+ * that a finding prints, so that a sentence never says "10 mm; 10 mm are wanted". */
 #define HUT_CHECK_TOLERANCE_MM 0.005
 
-/* A mark on the canvas reaches this far round a place that is only a point or a line, mm. Own choice. */
+/* A mark on the canvas reaches this far round a place that is only a point or a line, mm. Own
+ * choice. */
 #define HUT_PLACE_MARGIN_MM 1.0
 
 /* One run over a design: what is checked, and what was found so far. */
@@ -44,8 +45,9 @@ const char *hut_check_solid_name (const HutAssembly *assembly, const HutSolid *s
 /* (transfer none) */
 const HutPanel *hut_check_panel (const HutAssembly *assembly, guint index);
 
-/* The two numbers of a part that its bed and sheet do not take, mm: its breadth and what they take, or,
- * when that is no problem, its length and the greatest length that they take at that breadth. */
+/* The two numbers of a part that its bed and sheet do not take, mm: its breadth and what they
+ * take, or, when that is no problem, its length and the greatest length that they take at that
+ * breadth. */
 void hut_check_bed_numbers (const HutCutter *cutter, const HutPart *part, double *is_mm, double *must_mm);
 
 /* The families. Each adds its findings in an order that depends on the design alone. */

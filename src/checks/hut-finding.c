@@ -349,8 +349,7 @@ compare_places (const GArray *a,
   return 0;
 }
 
-/* g_ptr_array_sort () is stable, so findings that are equal here stay in the order of the design.
- */
+/* g_ptr_array_sort () is stable: findings that are equal here stay in the order of the design. */
 static int
 compare_findings (gconstpointer a,
                   gconstpointer b)

@@ -32,9 +32,9 @@ typedef struct
 
 void hut_finding_free (HutFinding *self);
 
-/* @translate: gettext, or NULL for English (files are English). The names go through it as well: names
- * of panels are msgids, what the user named comes back unchanged. Numbers get at most 2 decimals with
- * @decimal_point as the mark ("." in files). (transfer full) */
+/* @translate: gettext, or NULL for English (files are English). The names go through it as well:
+ * names of panels are msgids, what the user named comes back unchanged. Numbers get at most 2
+ * decimals with @decimal_point as the mark ("." in files). (transfer full) */
 typedef const char *(*HutTranslate) (const char *msgid);
 char *hut_finding_dup_text (const HutFinding *self, HutTranslate translate, const char *decimal_point) G_GNUC_WARN_UNUSED_RESULT;
 /* (transfer none): "blocks", "warns", "notes". */
@@ -43,7 +43,8 @@ const char *hut_severity_to_string (HutSeverity severity);
 const char *hut_panel_name (HutPanelId id);
 
 /**
- * hut_check_all: runs all families: trouble, bed, clearance, lid swing, joint, splice, opening, cut.
+ * hut_check_all: runs all families: trouble, bed, clearance, room, lid swing, joint, splice,
+ * opening, seam, glazing, cut, caution.
  *
  * Returns: (transfer full) (element-type HutFinding): most severe first, then by check id, then by
  *   place; the order is the same for the same design

@@ -17,10 +17,11 @@ typedef struct
  * hut_joint_fit_find:
  * @tongue, @slot: stocks of the two panels; may be the same
  *
- * An allowance is shared by both edges of a flank, so each stock gives half of its own. A kerf wider by e
- * makes a tongue e narrower and a slot e wider: 2 e when both are cut from the same stock (one kerf, one
- * error), the two errors as independent ones otherwise. The thickness counts with half its measured spread, of both
- * stocks; sheet that is uneven does not lie flat in the notch and takes part of the room away.
+ * An allowance is shared by both edges of a flank, so each stock gives half of its own. A kerf
+ * wider by e makes a tongue e narrower and a slot e wider: 2 e when both are cut from the same
+ * stock (one kerf, one error), the two errors as independent ones otherwise. The thickness counts
+ * with half its measured spread, of both stocks; sheet that is uneven does not lie flat in the
+ * notch and takes part of the room away.
  */
 HutJointFit hut_joint_fit_find (const HutStock *tongue, const HutStock *slot);
 

@@ -203,8 +203,8 @@ add_shelf (GArray *obstacles,
 
   if (above_mm >= 0.0)
     add_obstacle (obstacles, section,
-                  (HutBox3) { { -far_mm, -far_mm, above_mm }, { far_mm, far_mm, far_mm } }, "shelf",
-                  HUT_SIDE_TOP);
+                  (HutBox3) { { -far_mm, -far_mm, above_mm }, { far_mm, far_mm, far_mm } },
+                  "shelf", HUT_SIDE_TOP);
 }
 
 /* ---- search -------------------------------------------------------------------------------- */

@@ -29,17 +29,18 @@ typedef struct
 
 /**
  * hut_swing_find:
- * @approaches: (out caller-allocates): one for each kind of thing around; `exists` is FALSE when there is
- *   none of it or the lid is not hinged
+ * @approaches: (out caller-allocates): one for each kind of thing around; `exists` is FALSE when
+ *   there is none of it or the lid is not hinged
  *
  * Angle 0 is the closed lid, the end is design->shell.opening_angle_deg. The result is exact up to
  * rounding, see hut-turn.h.
  *
- * Machine: keep-outs and motions count as if they were solid. What already is near when the lid is closed
- * belongs to the clearance checks, so a solid that comes nearer than swing_clearance_mm *while it moves* goes before
- * one that is nearer, but only as long as the lid is closed.
+ * Machine: keep-outs and motions count as if they were solid. What already is near when the lid is
+ * closed belongs to the clearance checks, so a solid that comes nearer than swing_clearance_mm
+ * *while it moves* goes before one that is nearer, but only as long as the lid is closed.
  *
- * Base: the closed seam counts like any other distance; it is the seam gap, and checks want half of it.
+ * Base: the closed seam counts like any other distance; it is the seam gap, and checks want half
+ * of it.
  */
 void hut_swing_find (const HutAssembly *assembly,
                      const HutPartSet *parts,

@@ -1,9 +1,9 @@
 /* src/checks/hut-turn.c: a rectangle that turns about the origin, against one that stands still.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Distance. Two convex polygons that do not overlap are nearest at a corner of one of them, so the
- * distance d(angle) is the least of eight functions: each corner of the turning rectangle to the
- * fixed one, and each corner of the fixed one to the turning one, seen from which it turns
+ * Distance. Two convex polygons that do not overlap are nearest at a corner of one of them, so
+ * the distance d(angle) is the least of eight functions: each corner of the turning rectangle to
+ * the fixed one, and each corner of the fixed one to the turning one, seen from which it turns
  * backwards. A local minimum of the least of several functions is a local minimum of one of them.
  * The distance of a point to a convex body is smooth outside of it, so inside the range each
  * minimum has slope 0:
@@ -24,8 +24,8 @@
 #include <stdlib.h>
 
 #define CORNERS 4
-#define EVENTS_MAX                                                                                \
-  (2 + 2 * CORNERS * 8) /* ends, and 8 crossings per corner of either rectangle                   \
+#define EVENTS_MAX                                                                               \
+  (2 + 2 * CORNERS * 8) /* ends, and 8 crossings per corner of either rectangle                  \
                          */
 
 static const double quarter_rad = G_PI / 2.0;
@@ -209,8 +209,9 @@ typedef struct
 {
   const HutTurn *turn;
   const HutRect *fixed;
-  HutPoint corners[CORNERS];           /* of @fixed */
-  double bounds_mm2[HUT_TURN_SECTORS]; /* squared distance that no angle of the sector undercuts */
+  HutPoint corners[CORNERS]; /* of @fixed */
+  double
+      bounds_mm2[HUT_TURN_SECTORS]; /* squared distance that no angle of the sector undercuts */
   double best_mm2, best_rad;
 } Search;
 
@@ -226,9 +227,9 @@ static int
 sector_of (const HutTurn *self,
            double angle_rad)
 {
-  return self->end_rad > 0.0
-             ? CLAMP ((int)(angle_rad / self->end_rad * HUT_TURN_SECTORS), 0, HUT_TURN_SECTORS - 1)
-             : 0;
+  return self->end_rad > 0.0 ? CLAMP ((int)(angle_rad / self->end_rad * HUT_TURN_SECTORS), 0,
+                                      HUT_TURN_SECTORS - 1)
+                             : 0;
 }
 
 static void

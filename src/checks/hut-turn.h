@@ -1,15 +1,17 @@
 /* src/checks/hut-turn.h: a rectangle that turns about the origin, against one that stands still.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * The section across a hinge line: the hinge is the origin, a solid of the lid is the turning rectangle,
- * and a solid of anything else is the fixed one. u and v are the two world axes across the hinge. */
+ * The section across a hinge line: the hinge is the origin, a solid of the lid is the turning
+ * rectangle, and a solid of anything else is the fixed one. u and v are the two world axes across
+ * the hinge. */
 #pragma once
 #include "geom/hut-geom.h"
 
-/* A touch that is not deeper than this is no collision, mm: one step of the grid that sizes lie on. */
+/* A touch that is not deeper than this is no collision, mm: one step of the grid that sizes lie
+ * on. */
 #define HUT_TURN_TOUCH_MM HUT_GRID_MM
 
-#define HUT_TURN_SECTORS 12 /* count; own choice: fastest of 4 .. 24 on the large example */
+#define HUT_TURN_SECTORS 4 /* count; own choice: the fastest of 1 .. 24 on large designs */
 
 typedef struct
 {
@@ -42,8 +44,8 @@ double hut_turn_bound_mm (const HutTurn *self, const HutRect *fixed);
  * @limit_mm: distances from here on are of no interest, mm; INFINITY for none
  * @nearest: (out): untouched when FALSE is returned
  *
- * Not sampled: the angles where the distance can be smallest, and those where a touch can begin, are
- * known in closed form (see hut-turn.c), so the result is exact up to rounding.
+ * Not sampled: the angles where the distance can be smallest, and those where a touch can begin,
+ * are known in closed form (see hut-turn.c), so the result is exact up to rounding.
  *
  * Returns: TRUE when they collide or come nearer than @limit_mm
  */

@@ -39,8 +39,8 @@ overlap_depth (const HutPoint a[4],
         double nearest = INFINITY;
 
         for (int k = 0; k < 4; k++)
-          nearest
-              = fmin (nearest, ((r[k].u - q[i].u) * dv - (r[k].v - q[i].v) * du) / hypot (du, dv));
+          nearest = fmin (nearest,
+                          ((r[k].u - q[i].u) * dv - (r[k].v - q[i].v) * du) / hypot (du, dv));
         depth = fmin (depth, -nearest);
       }
   return depth;
@@ -108,7 +108,8 @@ check_against_samples (guint64 seed)
   rect = random_rect (&random);
   fixed = random_rect (&random);
   end_deg = STEP_DEG * (1 + hut_random_below (&random, 800));
-  reach = farthest (rect) * STEP_DEG * DEG; /* no point goes further from one sample to the next */
+  reach
+      = farthest (rect) * STEP_DEG * DEG; /* no point goes further from one sample to the next */
 
   quad (fixed, 0.0, b);
   for (double deg = 0.0; deg <= end_deg; deg += STEP_DEG)
@@ -213,8 +214,10 @@ static void
 corner_passes_a_post_on_its_circle (void **state)
 {
   /* The post's nearest corner is (60, 80), 100 from the hinge. The bar's far upper corner is
-   * sqrt (97^2 + 20^2) = 99.0404 from it and passes at 0.9596; its far face stays further away. */
-  const HutTurnNearest nearest = find ((HutRect) { 0, 0, 97, 20 }, 90, (HutRect) { 60, 80, 70, 90 });
+   * sqrt (97^2 + 20^2) = 99.0404 from it and passes at 0.9596; its far face stays further away.
+   */
+  const HutTurnNearest nearest
+      = find ((HutRect) { 0, 0, 97, 20 }, 90, (HutRect) { 60, 80, 70, 90 });
 
   assert_false (nearest.collides);
   assert_near_mm (nearest.distance_mm, 100 - hypot (97, 20), 1e-9);
