@@ -57,7 +57,7 @@ run_suite ()
 say "core tests, plain build, and tests of the house"
 run_suite "$plain" core --suite core --suite house
 say "core tests with the sanitizers"
-run_suite "$sanitized" core --suite core
+run_suite "$sanitized" core --suite core --timeout-multiplier 3
 say "core tests in a locale with a decimal comma"
 run_suite "$plain" comma --setup comma --suite core
 say "window tests under Xvfb"

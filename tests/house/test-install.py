@@ -62,8 +62,8 @@ class Install(unittest.TestCase):
         english = self.call("--help", env=dict(os.environ, LC_ALL="C.UTF-8"))
         german = self.call("--help", env=self.german)
         self.assertEqual((english.returncode, german.returncode), (0, 0))
-        self.assertIn("Usage:", english.stdout)
-        self.assertIn("Aufruf:", german.stdout)
+        self.assertIn("Exit status:", english.stdout)
+        self.assertIn("Rückgabewert:", german.stdout)
 
     def test_a_design_is_the_same_bytes_in_every_language(self):
         english = self.call("example", "engraver", "--to", "-", env=dict(os.environ, LC_ALL="C.UTF-8"))
