@@ -5,12 +5,16 @@
 #include "checks/hut-check-hole.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include <string.h>
 
 /* A laser cuts holes round and usable from half a thickness on, and from 1 mm on; a router's tool
  * needs this much more than its own diameter. Common practice, no source. */
 #define LASER_HOLE_RATIO 0.5
 #define LASER_HOLE_LEAST_MM 1.0
 #define ROUTER_HOLE_MORE_MM 0.2
+
+/* A web under this share of what the stock holds will not survive the cut. Own choice. */
+#define WEB_BLOCKS_RATIO 0.5
 
 static const char *
 part_name (const HutAssembly *assembly,
@@ -36,6 +40,40 @@ add_finding (HutChecking *self,
 
 /* ---- webs ---------------------------------------------------------------------------------- */
 
+static gboolean
+rects_meet (const HutRect *a,
+            const HutRect *b)
+{
+  return hut_check_rects_apart_mm (a, b) <= 0.0;
+}
+
+/* Whether an opening check has marked that web before: it says the same, by the opening's name. */
+static gboolean
+is_told_already (const HutChecking *self,
+                 HutPanelId panel,
+                 const HutWeb *web)
+{
+  const HutRect rect = { MIN (web->a.u, web->b.u), MIN (web->a.v, web->b.v),
+                         MAX (web->a.u, web->b.u), MAX (web->a.v, web->b.v) };
+
+  for (guint i = 0; i < self->findings->len; i++)
+    {
+      const HutFinding *finding = g_ptr_array_index (self->findings, i);
+
+      if (strcmp (finding->check, "opening.edge") != 0
+          && strcmp (finding->check, "opening.overlap") != 0)
+        continue;
+      for (guint k = 0; k < finding->places->len; k++)
+        {
+          const HutPlace *place = &g_array_index (finding->places, HutPlace, k);
+
+          if (hut_panel_id_equal (place->panel, panel) && rects_meet (&place->rect, &rect))
+            return TRUE;
+        }
+    }
+  return FALSE;
+}
+
 static void
 check_web (HutChecking *self,
            const HutPart *part)
@@ -43,13 +81,16 @@ check_web (HutChecking *self,
   const double must_mm = part->stock->smallest_web_mm;
   const HutPanel *panel = hut_check_panel (self->assembly, part->panel);
   HutFinding *finding;
+  gboolean blocks;
   HutWeb web;
 
   if (!hut_region_find_web (part->region, must_mm - HUT_CHECK_TOLERANCE_MM, &web))
     return;
+  blocks = web.width_mm < must_mm * WEB_BLOCKS_RATIO;
+  if (!blocks && is_told_already (self, panel->id, &web))
+    return;
   finding = add_finding (
-      self, part, "cut.web",
-      web.width_mm < must_mm / 2.0 ? HUT_SEVERITY_BLOCKS : HUT_SEVERITY_WARNS,
+      self, part, "cut.web", blocks ? HUT_SEVERITY_BLOCKS : HUT_SEVERITY_WARNS,
       N_ ("A web of {what} (part {other}) is {is} mm wide; its stock holds {must} mm."));
   hut_finding_set_numbers (finding, web.width_mm, must_mm);
   hut_finding_add_gap (finding, panel, web.a, web.b);
@@ -79,26 +120,48 @@ narrowest (const HutPart *part,
   return found;
 }
 
+/* The place that an error of the offset names, "... at (u, v) mm": see hut_region_dup_offset (). */
+static gboolean
+find_named_place (const GError *error,
+                  HutPoint *place)
+{
+  const char *start = error != NULL ? strrchr (error->message, '(') : NULL;
+  char *comma, *end;
+
+  if (start == NULL)
+    return FALSE;
+  place->u = g_ascii_strtod (start + 1, &comma);
+  if (comma == start + 1 || *comma != ',')
+    return FALSE;
+  place->v = g_ascii_strtod (comma + 1, &end);
+  return end != comma + 1 && *end == ')' && isfinite (place->u) && isfinite (place->v);
+}
+
 static void
 check_kerf (HutChecking *self,
             const HutPart *part)
 {
   g_autoptr(GError) error = NULL;
   g_autoptr(HutRegion) cut = hut_part_dup_cut (part, &error);
+  const HutPanel *panel = hut_check_panel (self->assembly, part->panel);
   HutFinding *finding;
-  HutRect place;
+  HutRect narrow;
+  HutPoint place;
   double width_mm;
 
   if (cut != NULL)
     return;
-  place = narrowest (part, &width_mm);
+  narrow = narrowest (part, &width_mm);
   finding
       = add_finding (self, part, "cut.kerf", HUT_SEVERITY_BLOCKS,
                      N_ ("The cut swallows an edge, a hole or a web of {what} (part {other}), "
                          "whose narrowest hole or side "
                          "is {is} mm; the kerf is {must} mm."));
   hut_finding_set_numbers (finding, width_mm, part->stock->kerf_mm);
-  hut_finding_add_place (finding, hut_check_panel (self->assembly, part->panel), place);
+  if (find_named_place (error, &place))
+    hut_finding_add_gap (finding, panel, place, place);
+  else
+    hut_finding_add_place (finding, panel, narrow);
 }
 
 /* ---- small holes
