@@ -66,7 +66,11 @@ preview_at (HutCanvas *self,
     }
   self->drag.kind = HUT_DRAG_DROP;
   if (self->drag.item != NULL)
-    return hut_session_move_item (self->session, self->drag.item, panel, at);
+    {
+      /* FALSE only says that it is there already. */
+      hut_session_move_item (self->session, self->drag.item, panel, at);
+      return TRUE;
+    }
 
   /* Translators: what Undo takes back; %s is an opening, such as "Round hole 30". */
   g_autofree char *label = g_strdup_printf (_ ("Add %s"), self->drag.model->name);
@@ -116,7 +120,8 @@ on_drop (GtkDropTarget *target,
 {
   if (self->drag.model == NULL && G_VALUE_HOLDS (value, HUT_TYPE_OPENING))
     self->drag.model = hut_opening_copy (g_value_get_boxed (value));
-  if (!preview_at (self, target, x, y))
+  /* It goes where the preview is: what the hand saw last counts. */
+  if (self->drag.item == NULL && !preview_at (self, target, x, y))
     {
       hut_canvas_cancel_drag (self);
       return FALSE;

@@ -3,16 +3,13 @@
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
 #include "app/hut-canvas-private.h"
+#include "app/hut-widget-look.h"
 #include "draw/hut-flat-marks.h"
 #include "draw/hut-ink.h"
 #include "draw/hut-panel-title.h"
 #include <glib/gi18n.h>
 #include <langinfo.h>
 
-/* Text on the canvas next to text of the window. Own choice: captions must not shout. */
-#define TEXT_RATIO 0.85
-#define TEXT_LEAST_PX 11.0
-#define TEXT_MOST_PX 28.0
 #define PICK_REACH_PX 4.0
 #define FOCUS_LINE_PX 2.0
 /* How many reasons the empty state gives. Own choice: more would not calm anybody. */
@@ -52,49 +49,12 @@ translate (const char *msgid)
 
 /* ---- picture -------------------------------------------------------------------------------- */
 
-/* Whether the surrounding is dark, told from the colour that its text has. */
-static gboolean
-is_dark (HutCanvas *self)
-{
-  const double half_luminance_ratio = 0.5;
-  GdkRGBA c;
-
-  gtk_style_context_get_color (gtk_widget_get_style_context (GTK_WIDGET (self)), &c);
-  return 0.2126 * c.red + 0.7152 * c.green + 0.0722 * c.blue > half_luminance_ratio;
-}
-
-static gboolean
-is_high_contrast (HutCanvas *self)
-{
-  g_autofree char *theme = NULL;
-
-  g_object_get (gtk_widget_get_settings (GTK_WIDGET (self)), "gtk-theme-name", &theme, NULL);
-  return theme != NULL
-         && (g_str_has_prefix (theme, "HighContrast") || g_str_has_prefix (theme, "Default-hc"));
-}
-
-static double
-text_px (HutCanvas *self)
-{
-  PangoContext *context = gtk_widget_get_pango_context (GTK_WIDGET (self));
-  const PangoFontDescription *font = pango_context_get_font_description (context);
-  const double plain_dpi = 96.0, points_per_inch = 72.0;
-  double dpi = pango_cairo_context_get_resolution (context);
-  double size_px = (double)pango_font_description_get_size (font) / PANGO_SCALE;
-
-  if (dpi <= 0.0)
-    dpi = plain_dpi;
-  if (!pango_font_description_get_size_is_absolute (font))
-    size_px *= dpi / points_per_inch;
-  return CLAMP (TEXT_RATIO * size_px, TEXT_LEAST_PX, TEXT_MOST_PX);
-}
-
 static HutFlatStyle
 make_style (HutCanvas *self)
 {
   return (HutFlatStyle){
-    .dark = is_dark (self),
-    .high_contrast = is_high_contrast (self),
+    .dark = hut_widget_is_dark (GTK_WIDGET (self)),
+    .high_contrast = hut_widget_is_high_contrast (GTK_WIDGET (self)),
     .show_machine = self->show_machine,
     .show_splices = self->show_splices,
     .show_dimensions = self->show_dimensions,
@@ -108,7 +68,7 @@ make_style (HutCanvas *self)
     .target = self->drag.has_target ? &self->drag.target : NULL,
     .guides = self->snapped.guides,
     .guide_count = self->snapped.guide_count,
-    .text_px = text_px (self),
+    .text_px = hut_widget_text_px (GTK_WIDGET (self)),
     .decimal_point = nl_langinfo (RADIXCHAR),
     .translate = translate,
   };
@@ -450,10 +410,13 @@ static void
 hut_canvas_dispose (GObject *object)
 {
   HutCanvas *self = HUT_CANVAS (object);
+  GtkWidget *child;
 
   if (self->session != NULL)
     hut_canvas_cancel_drag (self);
   gtk_widget_dispose_template (GTK_WIDGET (self), HUT_TYPE_CANVAS);
+  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
+    gtk_widget_unparent (child); /* those without a name in the template */
   g_clear_object (&self->session);
   G_OBJECT_CLASS (hut_canvas_parent_class)->dispose (object);
 }

@@ -216,9 +216,9 @@ show_sizes (HutOpeningForm *self,
   gtk_widget_set_visible (self->column_pitch_field, pattern && grid.columns > 1);
   gtk_widget_set_visible (self->row_pitch_field, pattern && grid.rows > 1);
   gtk_widget_set_visible (self->holes_field, pattern);
-  g_object_set (self->width_field, "title", slot ? _("Length") : _("Width"), NULL);
-  g_object_set (self->height_field, "title", slot ? _("Breadth") : _("Height"), NULL);
-  g_object_set (self->diameter_field, "title", pattern ? _("Hole diameter") : _("Diameter"),
+  g_object_set (self->width_field, "title", slot ? _ ("Length") : _ ("Width"), NULL);
+  g_object_set (self->height_field, "title", slot ? _ ("Breadth") : _ ("Height"), NULL);
+  g_object_set (self->diameter_field, "title", pattern ? _ ("Hole diameter") : _ ("Diameter"),
                 NULL);
 }
 
@@ -243,7 +243,7 @@ on_holes_committed (HutOpeningForm *self,
 
   /* Translators: what Undo takes back. */
   if (holes == NULL
-      || !hut_session_edit (hut_form_get_session (self->form), _("Holes of Pattern"), set_holes,
+      || !hut_session_edit (hut_form_get_session (self->form), _ ("Holes of Pattern"), set_holes,
                             &edit))
     on_derived (self);
 }

@@ -200,8 +200,11 @@ static void
 hut_shelf_dispose (GObject *object)
 {
   HutShelf *self = HUT_SHELF (object);
+  GtkWidget *child;
 
   gtk_widget_dispose_template (GTK_WIDGET (self), HUT_TYPE_SHELF);
+  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
+    gtk_widget_unparent (child); /* those without a name in the template */
   g_clear_object (&self->session);
   G_OBJECT_CLASS (hut_shelf_parent_class)->dispose (object);
 }

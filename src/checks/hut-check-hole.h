@@ -4,6 +4,9 @@
 #include "checks/hut-checking.h"
 #include "geom/hut-width.h"
 
+/* No cutout within a thickness and this of the finger roots, mm: common practice, no source. */
+#define HUT_CHECK_ROOT_ROOM_MM 5.0
+
 /* A placed hole with the bounds of each of its paths: a grille has hundreds. */
 typedef struct
 {

@@ -8,9 +8,6 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
-/* No cutout within a thickness and this of the finger roots, mm: common practice, no source. */
-#define ROOT_ROOM_MM 5.0
-
 /* The part of a panel that no neighbour's finger takes away. */
 static HutRect
 solid_rect (const HutPanel *panel)
@@ -143,7 +140,7 @@ check_roots (HutChecking *self,
              const HutCheckHole *hole)
 {
   const HutPanel *panel = hole->panel;
-  const double must_mm = panel->thickness_mm + ROOT_ROOM_MM;
+  const double must_mm = panel->thickness_mm + HUT_CHECK_ROOT_ROOM_MM;
   const HutRect solid = solid_rect (panel);
   HutFinding *finding = NULL;
 

@@ -3,6 +3,7 @@
 #define G_LOG_DOMAIN "hut-draw"
 #include "config.h"
 #include "draw/hut-snap.h"
+#include "checks/hut-check-hole.h"
 #include <math.h>
 
 /* Best stop so far on one axis. */
@@ -47,9 +48,18 @@ hut_snap_edge_web_mm (const HutPanel *panel,
                       HutEdge edge)
 {
   const HutEdgeJoint *joint = &panel->edges[edge];
-  const double depth_mm = joint->kind == HUT_JOINT_NONE ? 0.0 : joint->depth_mm;
+  const double web_mm = panel->stock != NULL ? panel->stock->smallest_web_mm : 0.0;
 
-  return depth_mm + (panel->stock != NULL ? panel->stock->smallest_web_mm : 0.0);
+  switch (joint->kind)
+    {
+    case HUT_JOINT_FINGERS:
+      return joint->depth_mm + MAX (web_mm, panel->thickness_mm + HUT_CHECK_ROOT_ROOM_MM);
+    case HUT_JOINT_BUTT:
+      return joint->depth_mm + web_mm;
+    case HUT_JOINT_NONE:
+    default:
+      return web_mm;
+    }
 }
 
 static void

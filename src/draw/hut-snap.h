@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Each axis is looked at by itself. Stops, the nearest one within reach wins, ties in this order:
- * the panel's centre line; the smallest web from the joint (or the free edge) that the stock holds;
+ * the panel's centre line; the distance from the joint or the free edge that the checks ask for;
  * the centre of another item; an edge level with an edge of another item. */
 #pragma once
 #include "draw/hut-flat.h"
@@ -39,8 +39,9 @@ void hut_snap_find (const HutAssembly *assembly,
                     HutPoint wanted,
                     HutSnap *snap);
 
-/* Least distance of an opening from an edge of its panel: the joint's depth and the smallest web,
- * mm. */
+/* Distance of an opening from an edge of its panel with which the checks are content, mm: the
+ * joint's depth and room behind the finger roots, or the smallest web of the stock at a free edge.
+ */
 double hut_snap_edge_web_mm (const HutPanel *panel, HutEdge edge);
 /* The roundest step that is not more than half a pixel: 1, 0.5, 0.1, 0.05 or 0.01 mm. */
 double hut_snap_step_mm (double scale_px_per_mm);

@@ -63,21 +63,48 @@ beyond_the_reach_it_does_not_stop (void **state)
   assert_int_equal (snap.guide_count, 0);
 }
 
-/* Left edge of the front: the side panel's thickness of joint, then the smallest web, then half the
- * hole. */
+/* Left edge of the front: the side panel's thickness of joint, then the front's own thickness and 5
+ * mm behind the finger roots, then half the hole. */
 static void
-it_stops_where_the_smallest_web_is_left_beside_the_joint (void **state)
+it_stops_where_the_finger_roots_have_their_room (void **state)
 {
   g_auto (HutDrawCase) c = new_case ();
   const HutPanel *left
       = g_ptr_array_index (c.assembly->panels, hut_draw_case_panel (&c, "base-left"));
-  const double edge_mm = left->thickness_mm + front (&c)->stock->smallest_web_mm;
+  const double edge_mm = left->thickness_mm + front (&c)->thickness_mm + 5.0;
   const HutSnap snap = find (&c, (HutPoint){ edge_mm + HALF_MM - 2.0, 50.0 }, 4.0, 1.0);
 
   assert_near_mm (hut_snap_edge_web_mm (front (&c), HUT_EDGE_LEFT), edge_mm, 1e-9);
   assert_int_equal (snap.u_kind, HUT_SNAP_WEB);
   assert_near_mm (snap.at.u, edge_mm + HALF_MM, 0.0006);
   assert_near_mm (snap.guides[0].at_mm, edge_mm, 1e-9);
+}
+
+static gboolean
+has_edge_finding (double u_mm)
+{
+  g_auto (HutDrawCase) c = hut_draw_case_take (hut_draw_case_box ("base-front", u_mm, 40, 16));
+  g_autoptr (GPtrArray) findings = hut_check_all (c.assembly, c.parts);
+
+  for (guint i = 0; i < findings->len; i++)
+    {
+      const HutFinding *finding = g_ptr_array_index (findings, i);
+
+      if (g_str_equal (finding->check, "opening.joint")
+          || g_str_equal (finding->check, "opening.edge"))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static void
+where_it_stops_the_checks_are_content_and_just_before_they_are_not (void **state)
+{
+  g_auto (HutDrawCase) c = new_case ();
+  const double stop_mm = hut_snap_edge_web_mm (front (&c), HUT_EDGE_LEFT) + 8.0;
+
+  assert_false (has_edge_finding (stop_mm));
+  assert_true (has_edge_finding (stop_mm - 0.5));
 }
 
 /* The seam is a free edge: no joint there. */
@@ -196,7 +223,8 @@ main (void)
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (near_the_centre_line_it_stops_there),
     cmocka_unit_test (beyond_the_reach_it_does_not_stop),
-    cmocka_unit_test (it_stops_where_the_smallest_web_is_left_beside_the_joint),
+    cmocka_unit_test (it_stops_where_the_finger_roots_have_their_room),
+    cmocka_unit_test (where_it_stops_the_checks_are_content_and_just_before_they_are_not),
     cmocka_unit_test (at_a_free_edge_only_the_web_counts),
     cmocka_unit_test (it_stops_level_with_the_centre_of_another_hole),
     cmocka_unit_test (it_stops_with_edges_level),
