@@ -27,7 +27,8 @@ LLVMFuzzerTestOneInput (const uint8_t *data,
   if (design == NULL)
     {
       g_assert_error (error, HUT_FILE_ERROR, error->code);
-      g_assert_null (strstr (error->message, "against the schema"));
+      /* what the schema refuses, the reader has refused before it */
+      g_assert_false (g_regex_match_simple ("^fuzz:\\d+: against the schema: ", error->message, 0, 0));
       return 0;
     }
   text = hut_design_to_xml (design);

@@ -8,7 +8,7 @@
 #include "hut-random-design.h"
 #include <string.h>
 
-#define N_MUTANTS 2500
+#define N_MUTANTS 2000
 #define N_RANDOM_SEEDS 6
 #define EDITS_MAX 4
 #define RANGE_MAX_BYTES 60
