@@ -137,6 +137,29 @@ closed_lid_in_the_machine_is_the_clearance_check_s_business (void **state)
 }
 
 static void
+lid_that_is_in_the_machine_is_told_where_it_also_hits_it_later (void **state)
+{
+  /* Inside 218 high: the lid's top is 2 deep in the machine when closed. Seam at 90: the front
+   * hits it at 11.03 degrees as well, and that is told here. */
+  HutDesign *design = hut_check_case_design ();
+  g_autoptr(HutCheckCase) c = NULL;
+  const double expected_deg = (atan2 (135.5, 326) - acos (346 / hypot (326, 135.5))) * 180 / G_PI;
+  const HutFinding *finding;
+
+  design->shell.fitted = FALSE;
+  design->shell.inside_mm = (HutVec3) { 360, 340, 218 };
+  design->shell.seam_height_mm = 90.0;
+  c = hut_check_case_new (design);
+  hut_check_case_assert (
+      hut_check_case_find (c, "clearance.static",
+                           "Machine reaches 2 mm into lid top; 20 mm of free room are wanted."),
+      HUT_SEVERITY_BLOCKS, 2, 20);
+  finding = hut_check_case_get (c, "lid.swing", 0);
+  assert_string_equal (finding->what, "lid front");
+  assert_near (finding->is, expected_deg, 0.01);
+}
+
+static void
 hinge_line_that_the_lid_has_not_blocks (void **state)
 {
   HutDesign *design = hut_check_case_design ();
@@ -160,6 +183,7 @@ main (void)
     cmocka_unit_test (base_wants_half_the_seam),
     cmocka_unit_test (hinge_inside_the_wall_blocks),
     cmocka_unit_test (closed_lid_in_the_machine_is_the_clearance_check_s_business),
+    cmocka_unit_test (lid_that_is_in_the_machine_is_told_where_it_also_hits_it_later),
     cmocka_unit_test (hinge_line_that_the_lid_has_not_blocks),
   };
 

@@ -227,13 +227,28 @@ corner_passes_a_post_on_its_circle (void **state)
 static void
 touch_is_no_collision (void **state)
 {
-  /* Slides along: the wall's edge is exactly where the bar's corner comes. */
-  const HutTurnNearest nearest
-      = find ((HutRect) { 0, 0, 80, 60 }, 180, (HutRect) { -500, 100, 500, 200 });
+  /* The far corner (80, 60) is 100 from the hinge, and each wall is half a step of the grid
+   * nearer. */
+  const double corner_rad = atan2 (60, 80);
+  const struct
+  {
+    HutRect wall;
+    double at_rad;
+  } cases[] = {
+    { { -500, 99.9995, 500, 200 }, 90 * DEG - corner_rad },
+    { { -200, -500, -99.9995, 500 }, 180 * DEG - corner_rad },
+    { { -500, -200, 500, -99.9995 }, 270 * DEG - corner_rad },
+    { { 99.9995, -500, 200, 500 }, 360 * DEG - corner_rad },
+  };
 
-  assert_false (nearest.collides);
-  assert_near_mm (nearest.distance_mm, 0, 1e-9);
-  assert_near (nearest.angle_rad, 90 * DEG - atan2 (60, 80), 1e-6);
+  for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
+    {
+      const HutTurnNearest nearest = find ((HutRect) { 0, 0, 80, 60 }, 360, cases[i].wall);
+
+      assert_false (nearest.collides);
+      assert_near_mm (nearest.distance_mm, 0, 1e-9);
+      assert_near (nearest.angle_rad, cases[i].at_rad, 1e-6);
+    }
 }
 
 static void
