@@ -19,7 +19,7 @@ typedef struct
 {
   guint part;
   const char *id;
-  double turn_rad;
+  double turn_rad[2];
   HutRect box[2];      /* bounds about the panel frame's origin when turned, mm */
   gboolean allowed[2];
 } Item;
@@ -108,19 +108,20 @@ item_init (Item *self,
   const gboolean flat = rect_width (straight) >= rect_height (straight);
 
   self->id = part->id;
-  self->turn_rad = flat ? 0.0 : G_PI_2;
-  self->box[0] = flat ? straight : turned_bounds (shape, G_PI_2, grow_mm);
-  self->box[1] = turned_bounds (shape, flat ? G_PI_2 : G_PI, grow_mm);
-  self->allowed[0] = box_fits (self->box[0], usable);
-  self->allowed[1] = box_fits (self->box[1], usable);
+  for (guint way = 0; way < 2; way++)
+    {
+      self->turn_rad[way] = flat == (way == 0) ? 0.0 : G_PI_2;
+      self->box[way] = turned_bounds (shape, self->turn_rad[way], grow_mm);
+      self->allowed[way] = box_fits (self->box[way], usable);
+    }
   if (self->allowed[0] || self->allowed[1])
     return TRUE;
   if (!cutter->any_angle
       || !hut_rect_fits_turned (rect_width (straight), rect_height (straight),
                                 rect_width (usable) + SLACK_MM, rect_height (usable) + SLACK_MM,
-                                &self->turn_rad))
+                                &self->turn_rad[0]))
     return FALSE;
-  self->box[0] = turned_bounds (shape, self->turn_rad, grow_mm);
+  self->box[0] = turned_bounds (shape, self->turn_rad[0], grow_mm);
   self->allowed[0] = box_fits (self->box[0], usable);
   return self->allowed[0];
 }
@@ -155,7 +156,7 @@ put_on_shelf (Shelf *shelf,
   const HutLaidPart laid = {
     .part = item->part,
     .placement = {
-      .turn_rad = item->turn_rad + way * G_PI_2,
+      .turn_rad = item->turn_rad[way],
       .shift = { shelf->next_u_mm - box.u0, shelf->v_mm - box.v0 },
     },
   };

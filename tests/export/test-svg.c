@@ -181,7 +181,13 @@ half_circle_is_written_in_two_pieces (void **state)
   g_autoptr(GBytes) svg = NULL;
   g_autofree char *text = NULL;
 
-  hut_hand_parts_take (*state, "slot", hut_path_new_rect ((HutRect) { 0, 0, 40, 20 }, 10));
+  HutPath *slot = hut_path_new ();
+
+  hut_path_append (slot, (HutPoint) { 10, 0 }, 0, HUT_EDGE_PLAIN);
+  hut_path_append (slot, (HutPoint) { 30, 0 }, 1, HUT_EDGE_PLAIN);
+  hut_path_append (slot, (HutPoint) { 30, 20 }, 0, HUT_EDGE_PLAIN);
+  hut_path_append (slot, (HutPoint) { 10, 20 }, 1, HUT_EDGE_PLAIN);
+  hut_hand_parts_take (*state, "slot", slot);
   svg = new_svg (*state, NULL);
   text = dup_text (svg);
   assert_non_null (strstr (text, "A 10 10 0 0 0 50 280 A 10 10 0 0 0 40 270"));

@@ -248,6 +248,22 @@ label_keeps_clear_of_a_round_hole_in_the_middle (void **state)
   assert_label_in_material (part, label, 0);
 }
 
+/* The lower edge is an arc that rises by 10.03 mm in the middle of a plate 19.008 mm high; the name is
+ * as wide as the plate. 5 mm letters and 2 mm on both sides would stand from 10.004 to 19.004 mm: the
+ * arc is in their way by 0.026 mm, its chords of 0.1 rad are not. */
+static void
+arc_between_its_chords_keeps_a_label_away (void **state)
+{
+  HutPath *plate = hut_path_new ();
+  const double width_mm = 64.3, rise_mm = 10.03;
+
+  hut_path_append (plate, (HutPoint) { 0, 0 }, -rise_mm / (width_mm / 2.0), HUT_EDGE_PLAIN);
+  hut_path_append (plate, (HutPoint) { width_mm, 0 }, 0, HUT_EDGE_PLAIN);
+  hut_path_append (plate, (HutPoint) { width_mm, 19.008 }, 0, HUT_EDGE_PLAIN);
+  hut_path_append (plate, (HutPoint) { 0, 19.008 }, 0, HUT_EDGE_PLAIN);
+  assert_null (hut_label_new (hut_hand_parts_take (*state, "LLLLLLLLLL", plate)));
+}
+
 /* By hand: the arrow alone, at 6 mm: 6 + 2 * hypot (2, 2); here at 10 mm with a blank name. */
 static void
 length_of_a_label_without_name_is_that_of_its_arrow (void **state)
@@ -302,6 +318,7 @@ main (void)
     cmocka_unit_test_setup_teardown (label_of_a_frame_is_on_a_leg, set_up, tear_down),
     cmocka_unit_test_setup_teardown (label_keeps_clear_of_a_round_hole_in_the_middle, set_up,
                                      tear_down),
+    cmocka_unit_test_setup_teardown (arc_between_its_chords_keeps_a_label_away, set_up, tear_down),
     cmocka_unit_test_setup_teardown (length_of_a_label_without_name_is_that_of_its_arrow, set_up,
                                      tear_down),
     cmocka_unit_test (labels_of_random_parts_lie_in_the_material),
