@@ -29,9 +29,23 @@ enum
   ROW_COUNT
 };
 
-static int
-panel_column (const HutPanel *panel)
+/* TRUE when base and lid both have walls: then four columns would be too wide for any window. */
+static gboolean
+has_two_rows_of_walls (const HutAssembly *assembly)
 {
+  for (int side = HUT_SIDE_FRONT; side <= HUT_SIDE_RIGHT; side++)
+    if (hut_assembly_find_panel (assembly, (HutPanelId){ HUT_SHELL_LID, (HutSide)side }) >= 0
+        && hut_assembly_find_panel (assembly, (HutPanelId){ HUT_SHELL_BASE, (HutSide)side }) >= 0)
+      return TRUE;
+  return FALSE;
+}
+
+static int
+panel_column (const HutAssembly *assembly,
+              const HutPanel *panel)
+{
+  const gboolean two_rows = has_two_rows_of_walls (assembly);
+
   switch (panel->id.side)
     {
     case HUT_SIDE_LEFT:
@@ -39,10 +53,10 @@ panel_column (const HutPanel *panel)
     case HUT_SIDE_RIGHT:
       return COLUMN_RIGHT;
     case HUT_SIDE_BACK:
-      return COLUMN_BACK;
+      return two_rows ? COLUMN_RIGHT : COLUMN_BACK;
     case HUT_SIDE_BOTTOM:
       /* Its upper border in the drawing lies at the front or at the back, as its frame says. */
-      return panel->frame.v.y > 0.0 ? COLUMN_BACK : COLUMN_FRONT;
+      return panel->frame.v.y > 0.0 && !two_rows ? COLUMN_BACK : COLUMN_FRONT;
     case HUT_SIDE_FRONT:
     case HUT_SIDE_TOP:
     case HUT_SIDE_COUNT:
@@ -59,6 +73,8 @@ panel_row (const HutAssembly *assembly,
     return ROW_BOTTOM;
   if (panel->id.side == HUT_SIDE_TOP)
     return ROW_TOP;
+  if (panel->id.side == HUT_SIDE_BACK && has_two_rows_of_walls (assembly))
+    return panel->id.shell == HUT_SHELL_LID ? ROW_TOP : ROW_BOTTOM;
   /* A wall of the lid where the base has none (a hinged front) closes the base's row. */
   if (panel->id.shell == HUT_SHELL_LID
       && hut_assembly_find_panel (assembly, (HutPanelId){ HUT_SHELL_BASE, panel->id.side }) >= 0)
@@ -146,7 +162,7 @@ hut_flat_layout_new (const HutAssembly *assembly)
   for (guint i = 0; i < self->panel_count; i++)
     {
       const HutPanel *panel = g_ptr_array_index (assembly->panels, i);
-      double *width_mm = &grid.width_mm[panel_column (panel)];
+      double *width_mm = &grid.width_mm[panel_column (assembly, panel)];
       double *height_mm = &grid.height_mm[panel_row (assembly, panel)];
 
       *width_mm = MAX (*width_mm, panel->width_mm);
@@ -158,10 +174,14 @@ hut_flat_layout_new (const HutAssembly *assembly)
   for (guint i = 0; i < self->panel_count; i++)
     {
       const HutPanel *panel = g_ptr_array_index (assembly->panels, i);
-      const int column = panel_column (panel), row = panel_row (assembly, panel);
+      const int column = panel_column (assembly, panel), row = panel_row (assembly, panel);
       const double spare_mm = grid.width_mm[column] - panel->width_mm;
 
-      self->at[i].u = grid.left_mm[column] + spare_mm / 2.0;
+      self->at[i].u = grid.left_mm[column];
+      if (column == COLUMN_LEFT) /* against the front */
+        self->at[i].u += spare_mm;
+      else if (column == COLUMN_FRONT) /* an inset bottom is smaller */
+        self->at[i].u += spare_mm / 2.0;
       self->at[i].v = grid.low_mm[row];
       if (row == ROW_BOTTOM) /* hangs from its row's upper border */
         self->at[i].v += grid.height_mm[row] - panel->height_mm;

@@ -2,19 +2,19 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * The box is unfolded so that no panel is turned: each lies upright in its own frame, as seen from
- * outside. The walls stand side by side in the order in which one walks round the box, the bottom
- * hangs under the front, the top (or the lid's top) stands over it, the lid's walls stand over the
- * base's:
+ * outside. Left and right stand beside the front, the lid over the base, the top over the front,
+ * the bottom under it. Where base and lid both have walls, the backs take the free corners beside
+ * top and bottom; where there is one row of walls only, the back stands beside the right:
  *
- *              +-----+
- *              | top |
- *       +------+-----+-------+------+
- *       | left |front| right | back |   lid
- *       +------+-----+-------+------+   - the seam -
- *       | left |front| right | back |   base
- *       +------+-----+-------+------+
- *              | bottom
- *              +-----+
+ *           +------+-------+                          +------+
+ *           | top  | back  |        lid               | top  |
+ *    +------+------+-------+                   +------+------+-------+------+
+ *    | left | front| right |                   | left | front| right | back |
+ *    +------+------+-------+   - the seam -    +------+------+-------+------+
+ *    | left | front| right |                          |bottom|
+ *    +------+------+-------+                          +------+
+ *           |bottom| back  |        base
+ *           +------+-------+
  *
  * Invariants: no two panels overlap; a panel that is missing moves no other one by more than the
  * room that its whole row or column gives up; the same assembly gives the same layout. */

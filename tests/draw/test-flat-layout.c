@@ -33,7 +33,7 @@ no_two_panels_overlap_in_random_designs (void **state)
 }
 
 static void
-walls_stand_in_the_order_round_the_box (void **state)
+with_two_rows_of_walls_left_and_right_stand_beside_the_front (void **state)
 {
   g_auto (HutDrawCase) c = hut_draw_case_take (hut_draw_case_box ("base-front", 100, 40, 20));
   const char *const shells[] = { "base", "lid" };
@@ -43,38 +43,61 @@ walls_stand_in_the_order_round_the_box (void **state)
       g_autofree char *left = g_strdup_printf ("%s-left", shells[i]);
       g_autofree char *front = g_strdup_printf ("%s-front", shells[i]);
       g_autofree char *right = g_strdup_printf ("%s-right", shells[i]);
-      g_autofree char *back = g_strdup_printf ("%s-back", shells[i]);
 
       assert_near_mm (rect_of (&c, front).u0 - rect_of (&c, left).u1, c.layout->gap_mm, 1e-9);
       assert_near_mm (rect_of (&c, right).u0 - rect_of (&c, front).u1, c.layout->gap_mm, 1e-9);
-      assert_near_mm (rect_of (&c, back).u0 - rect_of (&c, right).u1, c.layout->gap_mm, 1e-9);
-      assert_near_mm (rect_of (&c, left).v0, rect_of (&c, back).v0, 1e-9);
+      assert_near_mm (rect_of (&c, left).v0, rect_of (&c, front).v0, 1e-9);
+      assert_near_mm (rect_of (&c, left).v0, rect_of (&c, right).v0, 1e-9);
     }
 }
 
 static void
-lid_stands_over_base_and_top_and_bottom_over_and_under_the_front (void **state)
+with_two_rows_of_walls_each_column_is_stacked_without_holes (void **state)
 {
   g_auto (HutDrawCase) c = hut_draw_case_take (hut_draw_case_box ("base-front", 100, 40, 20));
-  const HutRect front = rect_of (&c, "base-front"), lid = rect_of (&c, "lid-front");
-  const HutRect top = rect_of (&c, "lid-top"), bottom = rect_of (&c, "base-bottom");
+  const char *const columns[][4] = { { "lid-top", "lid-front", "base-front", "base-bottom" },
+                                     { "lid-back", "lid-right", "base-right", "base-back" } };
 
-  assert_near_mm (lid.u0, front.u0, 1e-9);
-  assert_near_mm (lid.v0 - front.v1, c.layout->gap_mm, 1e-9);
-  assert_near_mm (top.v0 - lid.v1, c.layout->gap_mm, 1e-9);
-  assert_near_mm (front.v0 - bottom.v1, c.layout->gap_mm, 1e-9);
-  assert_near_mm ((top.u0 + top.u1) / 2.0, (front.u0 + front.u1) / 2.0, 1e-9);
+  for (gsize k = 0; k < G_N_ELEMENTS (columns); k++)
+    for (gsize i = 0; i < 3; i++)
+      {
+        const HutRect upper = rect_of (&c, columns[k][i]), lower = rect_of (&c, columns[k][i + 1]);
+
+        assert_near_mm (upper.v0 - lower.v1, c.layout->gap_mm, 1e-9);
+        assert_near_mm (upper.u0, lower.u0, 1e-9);
+      }
+}
+
+static void
+with_one_row_of_walls_they_stand_in_the_order_round_the_box (void **state)
+{
+  HutDesign *design = hut_draw_case_box ("base-front", 100, 40, 20);
+
+  design->shell.lid = HUT_LID_TOP;
+  g_auto (HutDrawCase) c = hut_draw_case_take (design);
+  assert_near_mm (rect_of (&c, "base-front").u0 - rect_of (&c, "base-left").u1, c.layout->gap_mm,
+                  1e-9);
+  assert_near_mm (rect_of (&c, "base-right").u0 - rect_of (&c, "base-front").u1, c.layout->gap_mm,
+                  1e-9);
+  assert_near_mm (rect_of (&c, "base-back").u0 - rect_of (&c, "base-right").u1, c.layout->gap_mm,
+                  1e-9);
+  assert_near_mm (rect_of (&c, "lid-top").v0 - rect_of (&c, "base-front").v1, c.layout->gap_mm,
+                  1e-9);
+  assert_near_mm (rect_of (&c, "base-front").v0 - rect_of (&c, "base-bottom").v1, c.layout->gap_mm,
+                  1e-9);
 }
 
 /* The edge that two neighbours in the drawing share is the same line in the world. */
 static void
 neighbours_in_the_drawing_are_neighbours_in_the_world (void **state)
 {
-  g_auto (HutDrawCase) c = hut_draw_case_take (hut_draw_case_box ("base-front", 100, 40, 20));
+  HutDesign *design = hut_draw_case_box ("base-front", 100, 40, 20);
   const char *const pairs[][2] = { { "base-left", "base-front" },
                                    { "base-front", "base-right" },
                                    { "base-right", "base-back" } };
 
+  design->shell.lid = HUT_LID_TOP;
+  g_auto (HutDrawCase) c = hut_draw_case_take (design);
   for (gsize i = 0; i < G_N_ELEMENTS (pairs); i++)
     {
       const HutPanel *a
@@ -249,8 +272,9 @@ main (void)
 {
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (no_two_panels_overlap_in_random_designs),
-    cmocka_unit_test (walls_stand_in_the_order_round_the_box),
-    cmocka_unit_test (lid_stands_over_base_and_top_and_bottom_over_and_under_the_front),
+    cmocka_unit_test (with_two_rows_of_walls_left_and_right_stand_beside_the_front),
+    cmocka_unit_test (with_two_rows_of_walls_each_column_is_stacked_without_holes),
+    cmocka_unit_test (with_one_row_of_walls_they_stand_in_the_order_round_the_box),
     cmocka_unit_test (neighbours_in_the_drawing_are_neighbours_in_the_world),
     cmocka_unit_test (hinged_front_closes_the_row_of_the_base),
     cmocka_unit_test (bounds_hold_all_panels_and_touch_them),

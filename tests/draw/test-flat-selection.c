@@ -19,7 +19,7 @@ count_colour (const HutDrawCase *c,
                  0.0);
   part (&(HutFlatScene){ &ink, c->assembly, c->parts, NULL, c->layout, c->view, style });
   hut_ink_end (&ink);
-  return hut_picture_count (&picture, colour, 0, 0, CASE_WIDTH_PX, CASE_HEIGHT_PX);
+  return hut_picture_count_line (&picture, colour, 0, 0, CASE_WIDTH_PX, CASE_HEIGHT_PX);
 }
 
 static void
