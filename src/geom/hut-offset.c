@@ -9,8 +9,9 @@
  *   else                  the meeting point of line and circle that is nearest to the old corner
  *
  * Invariants: edge i of the result is edge i of the outline (jogs come between), runs in the same
- * direction, and is HUT_SHORTEST_MM long or more; the result is as valid as the outline was.
- * Not promised: that a result exists. What would be lost is an error, never left out. */
+ * direction, and is HUT_SHORTEST_MM long or more, so no outline is turned inside out; the result is
+ * as valid as the outline was. Not promised: that a result exists. What would be lost is an error,
+ * never left out. */
 #define G_LOG_DOMAIN "hut-geom"
 #include "config.h"
 #include "geom/hut-offset.h"
@@ -23,8 +24,6 @@
 /* A join with less turn than this (sine) jogs when the two distances differ: a mitre would run ten
  * times the difference along the edge. Own choice. */
 #define JOG_SINE 0.1
-/* A turn back with less than this (sine) is a spike without width. */
-#define SPIKE_SINE 1e-6
 /* A smaller change of an arc's end is rounding, rad: its bulge then stays the same double. */
 #define ARC_DUST_RAD 1e-11
 
@@ -219,14 +218,6 @@ move_corner (Edge *in,
   const gboolean same = in->shift_mm == out->shift_mm;
   gboolean meets = TRUE;
 
-  if (!onwards && sine < SPIKE_SINE)
-    {
-      g_autofree char *at = hut_point_dup_text (p);
-
-      g_set_error (error, HUT_GEOM_ERROR, HUT_GEOM_ERROR_INVALID,
-                   "the outline turns back on itself at %s", at);
-      return FALSE;
-    }
   if (onwards && !same && sine < JOG_SINE)
     {
       in->end = hut_point_along (p, in->end_normal, in->shift_mm);
@@ -244,7 +235,7 @@ move_corner (Edge *in,
   else
     meets = meet_line_and_circle (p, in->end_normal, in->shift_mm, out, &in->end);
   out->start = in->end;
-  return meets || lost (p, error, "no corner is left where line and arc parted");
+  return meets || lost (p, error, "no corner is left, its edges have parted");
 }
 
 /* Signed angle from @a to @b, seen from @centre, rad; 0 for rounding. */
@@ -277,8 +268,7 @@ append_edge (HutPath *path,
                                 - angle_rad (self->centre, self->segment.start, self->start);
       const double turn_rad = hut_segment_turn_rad (&self->segment) + change_rad;
 
-      if (turn_rad * bulge <= 0 || fabs (turn_rad) >= 2 * G_PI
-          || hypot (chord.u, chord.v) < HUT_SHORTEST_MM)
+      if (turn_rad * bulge <= 0 || hypot (chord.u, chord.v) < HUT_SHORTEST_MM)
         return lost (self->segment.start, error, "the arc is too short for the tool");
       if (change_rad != 0)
         bulge = tan (turn_rad / 4);
@@ -316,11 +306,6 @@ path_dup_offset (const HutPath *self,
     {
       if (!append_edge (moved, &edge[i], &edge[(i + 1) % count], error))
         return NULL;
-    }
-  if (hut_path_area_mm2 (moved) * hut_path_area_mm2 (self) <= 0)
-    {
-      lost (hut_path_get (self, 0)->p, error, "the outline is turned inside out by the tool");
-      return NULL;
     }
   return g_steal_pointer (&moved);
 }

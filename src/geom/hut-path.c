@@ -321,8 +321,7 @@ is_on_line (const HutVertex *before,
   return hut_point_distance_mm (nearest, self->p) <= ON_LINE_MM;
 }
 
-/* One round of dropping; TRUE when corners went. */
-static gboolean
+static void
 drop_needless (HutPath *self,
                IsNeedless is_needless)
 {
@@ -339,21 +338,16 @@ drop_needless (HutPath *self,
       g_array_append_val (kept, *vertex);
       before = vertex;
     }
-  if (kept->len == count)
-    return FALSE;
   g_array_unref (self->vertices);
   self->vertices = g_steal_pointer (&kept);
-  return TRUE;
 }
 
 void
 hut_path_simplify (HutPath *self)
 {
   /* Doubled points first: beside one, a true corner would seem to lie on a line. */
-  while (drop_needless (self, is_doubled))
-    ;
-  while (drop_needless (self, is_on_line))
-    ;
+  drop_needless (self, is_doubled);
+  drop_needless (self, is_on_line);
 }
 
 HutPoint

@@ -30,6 +30,9 @@
  * foot this far beyond an edge is on its end: at a smooth join, rounding must not lose it to both
  * edges. */
 #define END_MM 1e-6
+/* Where a chord is tried between parallel edges, share of their overlap: in the middle, and near
+ * the ends in case something comes between. Own choice. */
+static const double parallel_at_ratio[] = { 0.5, 0.0625, 0.9375 };
 /* Less than this (sine) is no turn: rounding of doubles. */
 #define TURN_DUST 1e-9
 
@@ -253,6 +256,16 @@ try_corners (Search *self,
     offer (self, a->segment.start, b->segment.start);
 }
 
+static HutPoint
+middle_of (const Edge *arc)
+{
+  const HutPoint a = arc->segment.start, b = arc->segment.end;
+  const double sagitta_ratio = arc->segment.bulge / 2; /* of the chord, to its right */
+
+  return (HutPoint) { (a.u + b.u) / 2 + (b.v - a.v) * sagitta_ratio,
+                      (a.v + b.v) / 2 - (b.u - a.u) * sagitta_ratio };
+}
+
 /* The corner that @a starts from against the edge @b. */
 static void
 try_corner_and_edge (Search *self,
@@ -262,7 +275,7 @@ try_corner_and_edge (Search *self,
   const HutPoint p = a->segment.start;
   HutPoint foot;
 
-  if (!a->carries || a->id == b->id || a->previous_id == b->id)
+  if (!a->carries || a->previous_id == b->id)
     return;
   if (b->radius_mm == 0)
     {
@@ -282,19 +295,28 @@ try_corner_and_edge (Search *self,
 
       if (!(gap_mm > 0 && gap_mm < self->narrowest_mm))
         return;
-      /* Seen from the centre all points are equally near: any will do. */
-      foot = b->segment.start;
-      if (away_mm > 0)
-        {
-          const HutPoint d = { from.u / away_mm, from.v / away_mm };
-
-          if (!faces (b, d))
-            return;
-          foot = hut_point_along (b->centre, d, b->radius_mm);
-        }
+      /* Seen from the centre all points are equally near. */
+      if (away_mm < SAME_CENTRE_MM)
+        foot = middle_of (b);
+      else if (faces (b, hut_point_unit (from)))
+        foot = hut_point_along (b->centre, from, b->radius_mm / away_mm);
+      else
+        return;
     }
   if (corner_holds (a, hut_point_minus (foot, p)))
     offer (self, p, foot);
+}
+
+/* A chord from the line @a, upright on it. */
+static void
+offer_across (Search *self,
+              const Edge *a,
+              double at_mm,
+              double off_mm)
+{
+  const HutPoint p = hut_point_along (a->segment.start, a->direction, at_mm);
+
+  offer (self, p, hut_point_along (p, hut_point_left (a->direction), off_mm));
 }
 
 /* Two lines that run against each other: the narrower end of their overlap, its middle if they are
@@ -306,8 +328,7 @@ try_lines (Search *self,
 {
   const double turn = hut_point_cross (a->direction, b->direction);
 
-  if (fabs (turn) > SAME_DIRECTION || hut_point_dot (a->direction, b->direction) > 0
-      || a->previous_id == b->id || b->previous_id == a->id)
+  if (fabs (turn) > SAME_DIRECTION || a->previous_id == b->id || b->previous_id == a->id)
     return;
 
   const HutPoint start = hut_point_minus (b->segment.start, a->segment.start);
@@ -318,20 +339,19 @@ try_lines (Search *self,
   const double to_mm = fmin (a->length_mm, start_mm);
   const double from_off_mm = hut_point_cross (a->direction, end) - (from_mm - end_mm) * turn;
   const double to_off_mm = hut_point_cross (a->direction, start) + (start_mm - to_mm) * turn;
-  double at_mm = (from_mm + to_mm) / 2;
-  double off_mm = (from_off_mm + to_off_mm) / 2;
 
+  /* Lines that run the same way do not face each other: their ends lie in the wrong order. */
   if (from_mm > to_mm || !(from_off_mm > 0 && to_off_mm > 0))
     return;
-  if (fabs (from_off_mm - to_off_mm) > END_MM)
+  if (fabs (from_off_mm - to_off_mm) < END_MM)
     {
-      at_mm = from_off_mm < to_off_mm ? from_mm : to_mm;
-      off_mm = fmin (from_off_mm, to_off_mm);
+      for (guint i = 0; i < G_N_ELEMENTS (parallel_at_ratio); i++)
+        offer_across (self, a, from_mm + (to_mm - from_mm) * parallel_at_ratio[i], from_off_mm);
     }
-
-  const HutPoint p = hut_point_along (a->segment.start, a->direction, at_mm);
-
-  offer (self, p, hut_point_along (p, hut_point_left (a->direction), off_mm));
+  else if (from_off_mm < to_off_mm)
+    offer_across (self, a, from_mm, from_off_mm);
+  else
+    offer_across (self, a, to_mm, to_off_mm);
 }
 
 static void

@@ -303,6 +303,24 @@ circle_of_many_arcs_stays_concentric (void **state)
 }
 
 static void
+assert_same_centres (const HutPath *is,
+                     const HutPath *must_be)
+{
+  for (guint i = 0; i < hut_path_get_count (is); i++)
+    {
+      const HutSegment a = hut_path_get_segment (is, i);
+      const HutSegment b = hut_path_get_segment (must_be, i);
+      HutPoint a_centre, b_centre;
+      double radius_mm;
+
+      if (!hut_segment_get_circle (&b, &b_centre, &radius_mm))
+        continue;
+      assert_true (hut_segment_get_circle (&a, &a_centre, &radius_mm));
+      assert_near_mm (hut_point_distance_mm (a_centre, b_centre), 0, 1e-10);
+    }
+}
+
+static void
 smooth_join_that_the_grid_has_bent_stays_in_one_piece (void **state)
 {
   /* A rounded plate turned by 30 degrees and put back on the grid: no join is quite smooth. */
@@ -329,6 +347,7 @@ smooth_join_that_the_grid_has_bent_stays_in_one_piece (void **state)
 
       assert_int_equal (hut_path_get_count (moved->outer), 8);
       assert_near (hut_region_area_mm2 (moved), must_be_mm2, 0.001 * 160); /* grid times length */
+      assert_same_centres (moved->outer, region->outer);
     }
 }
 
@@ -443,12 +462,39 @@ finger_that_the_tool_eats_is_an_error (void **state)
 static void
 bump_that_leaves_its_line_is_an_error (void **state)
 {
-  /* A flat arc, sagitta 0.2, that sticks out of the top: shrunk by 5 line and circle part. */
+  /* A flat arc that sticks out of the top: chord 2, sagitta 0.2, so radius 2.6 round (20, 27.6).
+   * Shrunk by 2.55 the line is at 27.45, but the circle of radius 0.05 ends at 27.55. */
   static const Corner corners[] = { { 0, 0, 0 },     { 40, 0, 0 },  { 40, 30, 0 },
                                     { 21, 30, 0.2 }, { 19, 30, 0 }, { 0, 30, 0 } };
   g_autoptr(HutRegion) region = new_region (corners, G_N_ELEMENTS (corners));
 
-  assert_refused (region, even (-5), HUT_GEOM_ERROR_VANISHED, "mm");
+  assert_refused (region, even (-2.55), HUT_GEOM_ERROR_VANISHED, "parted at (21.000, 30.000) mm");
+}
+
+static void
+arc_whose_neighbours_meet_before_it_is_an_error (void **state)
+{
+  /* A corner cut off by a flat arc; shrunk by 3, the two sides meet 1.2 before they reach it. */
+  static const Corner corners[] = {
+    { 0, 0, 0 }, { 20, 0, 0 }, { 20, 19, 0.1 }, { 19, 20, 0 }, { 0, 20, 0 }
+  };
+  g_autoptr(HutRegion) region = new_region (corners, G_N_ELEMENTS (corners));
+
+  assert_refused (region, even (-3), HUT_GEOM_ERROR_VANISHED,
+                  "too short for the tool at (20.000, 19.000) mm");
+}
+
+static void
+point_without_width_can_not_grow (void **state)
+{
+  /* Half a crescent: circles of radius 10 round (0, 0) and of radius 6 round (4, 0) touch at (10,
+   * 0); with 11 and 5 they are apart, and no mitre can be drawn. */
+  g_autoptr(HutRegion) region = hut_region_new (hut_path_new ());
+
+  hut_path_append (region->outer, (HutPoint) { 10, 0 }, 1, HUT_EDGE_PLAIN);
+  hut_path_append (region->outer, (HutPoint) { -10, 0 }, 0, HUT_EDGE_PLAIN);
+  hut_path_append (region->outer, (HutPoint) { -2, 0 }, -1, HUT_EDGE_PLAIN);
+  assert_refused (region, even (1), HUT_GEOM_ERROR_VANISHED, "parted at (10.000, 0.000) mm");
 }
 
 static void
@@ -512,6 +558,8 @@ main (void)
     cmocka_unit_test (webs_that_the_tool_eats_are_errors),
     cmocka_unit_test (finger_that_the_tool_eats_is_an_error),
     cmocka_unit_test (bump_that_leaves_its_line_is_an_error),
+    cmocka_unit_test (arc_whose_neighbours_meet_before_it_is_an_error),
+    cmocka_unit_test (point_without_width_can_not_grow),
     cmocka_unit_test (torn_outlines_are_invalid_not_vanished),
     cmocka_unit_test (offset_that_is_no_number_is_invalid),
     cmocka_unit_test (arc_without_circle_is_no_circle),

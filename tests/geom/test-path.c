@@ -245,9 +245,12 @@ reversing_twice_is_the_same_outline (void **state)
 static void
 area_far_from_the_origin_keeps_its_digits (void **state)
 {
-  g_autoptr(HutPath) path = hut_path_new_rect ((HutRect) { 1e6, 1e6, 1e6 + 2, 1e6 + 3 }, 0);
+  /* At 1 km a double still holds 1e-10 mm, but the product of two coordinates only 1e-4 mm2. */
+  g_autoptr(HutPath) near = hut_path_new_rect ((HutRect) { 0, 0, 2, 3 }, 0);
+  const HutPlacement far = { .turn_rad = 0.3, .shift = { 1e6, 1e6 } };
+  g_autoptr(HutPath) path = hut_path_dup_placed (near, &far);
 
-  assert_near (hut_path_area_mm2 (path), 6, 0);
+  assert_near (hut_path_area_mm2 (path), 6, 2e-9);
 }
 
 static void
@@ -284,6 +287,34 @@ containing_is_exact_with_arcs (void **state)
                == HUT_PATH_SIDE_OUTSIDE);
   assert_true (hut_path_locate (path, (HutPoint) { 100 + diagonal_mm - 1e-5, 60 + diagonal_mm })
                == HUT_PATH_SIDE_INSIDE);
+}
+
+static void
+point_on_the_chord_is_inside_whatever_lies_behind_it (void **state)
+{
+  /* A half disc of radius 3 below a rectangle 6 x 5, and one beside it: their common line is no
+   * border. The ray from (0, 0) is level with corners. */
+  g_autoptr(HutPath) below = hut_path_new ();
+  g_autoptr(HutPath) beside = hut_path_new ();
+  const HutPlacement turned = { .turn_rad = G_PI };
+
+  hut_path_append (below, (HutPoint) { -3, 0 }, 1, HUT_EDGE_PLAIN);
+  hut_path_append (below, (HutPoint) { 3, 0 }, 0, HUT_EDGE_PLAIN);
+  hut_path_append (below, (HutPoint) { 3, 5 }, 0, HUT_EDGE_PLAIN);
+  hut_path_append (below, (HutPoint) { -3, 5 }, 0, HUT_EDGE_PLAIN);
+  hut_path_append (beside, (HutPoint) { 0, -3 }, 1, HUT_EDGE_PLAIN);
+  hut_path_append (beside, (HutPoint) { 0, 3 }, 0, HUT_EDGE_PLAIN);
+  hut_path_append (beside, (HutPoint) { -5, 3 }, 0, HUT_EDGE_PLAIN);
+  hut_path_append (beside, (HutPoint) { -5, -3 }, 0, HUT_EDGE_PLAIN);
+
+  g_autoptr(HutPath) above = hut_path_dup_placed (below, &turned);
+  g_autoptr(HutPath) other_side = hut_path_dup_placed (beside, &turned);
+
+  assert_true (hut_path_contains (below, (HutPoint) { 0, 0 }));
+  assert_true (hut_path_contains (below, (HutPoint) { -2, 0 }));
+  assert_true (hut_path_contains (above, (HutPoint) { 0, 0 }));
+  assert_true (hut_path_contains (beside, (HutPoint) { 0, 0 }));
+  assert_true (hut_path_contains (other_side, (HutPoint) { 0, 0 }));
 }
 
 static void
@@ -469,11 +500,12 @@ right_angles_are_exact (void **state)
 static void
 placing_gives_no_negative_zero (void **state)
 {
-  const HutPlacement placement = { .mirrored = TRUE, .turn_rad = G_PI };
-  const HutPoint is = hut_placement_apply (&placement, (HutPoint) { 0, 0 });
+  const HutPlacement placement = { .shift = { -0.0, -0.0 } };
+  const HutPoint first = hut_placement_apply (&placement, (HutPoint) { -0.0, 0.0 });
+  const HutPoint second = hut_placement_apply (&placement, (HutPoint) { -0.0, -0.0 });
 
-  assert_false (signbit (is.u));
-  assert_false (signbit (is.v));
+  assert_false (signbit (first.u));
+  assert_false (signbit (second.v));
 }
 
 static void
@@ -553,6 +585,7 @@ main (void)
     cmocka_unit_test (reversing_twice_is_the_same_outline),
     cmocka_unit_test (area_far_from_the_origin_keeps_its_digits),
     cmocka_unit_test (containing_is_exact_with_arcs),
+    cmocka_unit_test (point_on_the_chord_is_inside_whatever_lies_behind_it),
     cmocka_unit_test (arc_of_more_than_a_half_circle_contains_what_lies_behind_its_chord),
     cmocka_unit_test (containing_agrees_with_the_flattened_path_on_random_outlines),
     cmocka_unit_test (simplifying_drops_what_changes_nothing),

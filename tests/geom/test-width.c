@@ -348,6 +348,168 @@ web_is_not_seen_through_a_hole (void **state)
 }
 
 static void
+chord_that_leaves_the_material_is_no_web (void **state)
+{
+  /* Two wedge-shaped arms whose outer edges run level, 10 apart, from u = 4 to their sharp tips at
+   * u = 10; between them a notch that reaches to u = 2. Behind, the body flares out. */
+  static const Corner corners[] = { { -50, -27, 0 }, { 4, 0, 0 },  { 10, 0, 0 },  { 2, 5, 0 },
+                                    { 10, 10, 0 },   { 4, 10, 0 }, { -50, 37, 0 } };
+  g_autoptr(HutRegion) region = new_region (corners, G_N_ELEMENTS (corners));
+
+  assert_web (region, 52); /* from the notch to the left edge */
+}
+
+static void
+parallel_edges_with_a_notch_in_the_middle_hold_a_web_beside_it (void **state)
+{
+  /* As before, but the level edges begin at u = 0: there they are 10 apart, in material. */
+  static const Corner corners[] = { { -50, -27, 0 }, { 0, 0, 0 },  { 10, 0, 0 },  { 2, 5, 0 },
+                                    { 10, 10, 0 },   { 0, 10, 0 }, { -50, 37, 0 } };
+  g_autoptr(HutRegion) region = new_region (corners, G_N_ELEMENTS (corners));
+  const HutWeb web = assert_web (region, 10);
+
+  assert_true (web.a.u >= 0 && web.a.u < 2);
+}
+
+static void
+dents_by_the_grid_do_not_make_a_web_of_a_gap (void **state)
+{
+  /* A U whose gap is 10 wide; each flank has a dent of a micrometre. */
+  static const Corner corners[] = {
+    { 0, 0, 0 }, { 34, 0, 0 }, { 34, 40, 0 }, { 22, 40, 0 }, { 22.001, 26, 0 }, { 22, 12, 0 },
+    { 12, 12, 0 }, { 11.999, 26, 0 }, { 12, 40, 0 }, { 0, 40, 0 }
+  };
+  g_autoptr(HutRegion) region = new_region (corners, G_N_ELEMENTS (corners));
+
+  assert_web (region, 11.999);
+}
+
+static void
+round_outline_on_the_grid_has_no_web (void **state)
+{
+  /* A disc of 4 arcs, turned and put back on the grid: its joins turn by a trifle, some to the
+   * right. */
+  g_autoptr(HutPath) round = hut_path_new_rect ((HutRect) { -3, -3, 3, 3 }, 3);
+
+  for (int degrees = 0; degrees < 90; degrees++)
+    {
+      const HutPlacement turned = { .turn_rad = degrees * G_PI / 180 };
+      g_autoptr(HutPath) path = hut_path_dup_placed (round, &turned);
+      g_autoptr(HutRegion) region = hut_region_new (hut_path_new ());
+
+      for (guint i = 0; i < hut_path_get_count (path); i++)
+        {
+          const HutVertex *vertex = hut_path_get (path, i);
+          const HutPoint p = { hut_snap_mm (vertex->p.u), hut_snap_mm (vertex->p.v) };
+
+          hut_path_append (region->outer, p, vertex->bulge, vertex->kind);
+        }
+      assert_no_web (region);
+    }
+}
+
+static void
+tapering_edges_that_only_partly_overlap_are_measured_at_the_narrow_end (void **state)
+{
+  /* A tongue with a slanted tip. Its right flank ends at v = 40, u = 22.998; there the left flank,
+   * that leans by 0.001 from v = 30 to 45, is at 17 + 0.001 * 10 / 15. */
+  static const Corner corners[] = {
+    { 0, 0, 0 }, { 40, 0, 0 }, { 40, 30, 0 }, { 23, 30, 0 }, { 22.998, 40, 0 }, { 17.001, 45, 0 },
+    { 17, 30, 0 }, { 0, 30, 0 }
+  };
+  g_autoptr(HutRegion) region = new_region (corners, G_N_ELEMENTS (corners));
+
+  for (int degrees = 0; degrees < 360; degrees += 15)
+    {
+      const HutPlacement placement = { .mirrored = degrees % 2, .turn_rad = degrees * G_PI / 180 };
+      g_autoptr(HutRegion) placed = hut_region_dup_placed (region, &placement);
+      const HutPoint tip = hut_placement_apply (&placement, (HutPoint) { 22.998, 40 });
+      HutWeb web = { 0 };
+
+      assert_true (hut_region_find_web (placed, 20, &web));
+      assert_near_mm (web.width_mm, 22.998 - 17 - 0.001 * 10 / 15, 1e-6);
+      assert_near_mm (fmin (hut_point_distance_mm (web.a, tip), hut_point_distance_mm (web.b, tip)),
+                      0, 0.002);
+    }
+}
+
+static void
+missing_part_of_a_circle_holds_no_web (void **state)
+{
+  /* Half discs of radius 5 whose flat sides lie where the rest of the disc would be nearest. */
+  static const Corner dome_up[] = { { 25, 41, 0 }, { 35, 41, 1 } };
+  static const Corner dome_down[] = { { 35, 30, 0 }, { 25, 30, 1 } };
+  g_autoptr(HutRegion) up = new_region (dome_up, 2);
+  g_autoptr(HutRegion) down = new_region (dome_down, 2);
+  g_autoptr(HutRegion) rim = hut_region_new (hut_path_new_rect ((HutRect) { 0, 35, 60, 90 }, 0));
+  g_autoptr(HutRegion) flats = new_plate (60, 80);
+  g_autoptr(HutRegion) above = new_plate (60, 80);
+  g_autoptr(HutRegion) below = new_plate (60, 80);
+
+  hut_region_take_hole (rim, hut_path_copy (up->outer));
+  assert_web (rim, 6); /* not 1, to (30, 36) */
+  hut_region_take_hole (flats, hut_path_copy (up->outer));
+  hut_region_take_hole (flats, hut_path_copy (down->outer));
+  assert_web (flats, 11); /* not 1, from (30, 35) to (30, 36) */
+  hut_region_take_hole (above, hut_path_copy (up->outer));
+  hut_region_take_hole (above, new_circle (30, 30, 5));
+  assert_web (above, 6);
+  hut_region_take_hole (below, hut_path_copy (down->outer));
+  hut_region_take_hole (below, new_circle (30, 41, 5));
+  assert_web (below, 6);
+}
+
+static void
+corner_in_the_centre_of_an_arc_is_as_far_as_its_radius (void **state)
+{
+  /* A wedge of 60 degrees with a tip of radius 10 round (0, 0), and a pointed hole whose tip is
+   * there. The flanks touch the arc, so no corner of the outline holds a web. */
+  const double tip_v_mm = 10 * sqrt (0.75);
+  const Corner corners[] = {
+    { -5, tip_v_mm, tan (G_PI / 6) }, { -5, -tip_v_mm, 0 },
+    { -5 + 100 * sqrt (0.75), -tip_v_mm - 50, 0 }, { -5 + 100 * sqrt (0.75), tip_v_mm + 50, 0 }
+  };
+  HutPath *hole = hut_path_new ();
+  g_autoptr(HutRegion) region = new_region (corners, G_N_ELEMENTS (corners));
+
+  hut_path_append (hole, (HutPoint) { 0, 0 }, 0, HUT_EDGE_PLAIN);
+  hut_path_append (hole, (HutPoint) { 30, -5 }, 0, HUT_EDGE_PLAIN);
+  hut_path_append (hole, (HutPoint) { 30, 5 }, 0, HUT_EDGE_PLAIN);
+  hut_region_take_hole (region, hole);
+  assert_web (region, 10);
+}
+
+static void
+arcs_of_one_centre_are_compared_over_the_part_that_both_span (void **state)
+{
+  /* An outline of radius 30 cut into arcs of 300 and 60 degrees; a D-shaped hole whose arc of
+   * radius 28 spans 67 degrees, with rounded corners (radius 4, flat side 16 from the centre),
+   * turned so that it faces each part of the outline. */
+  const double corner_v_mm = sqrt (24 * 24 - 20 * 20); /* centre of a rounded corner: (-20, +-v) */
+  const double touch_rad = atan2 (corner_v_mm, -20);
+  const HutPoint touch = { -20 * 28 / 24.0, corner_v_mm * 28 / 24 };
+  const double arc_rad = 2 * (G_PI - touch_rad);
+  g_autoptr(HutPath) hole = hut_path_new ();
+
+  hut_path_append (hole, touch, tan (arc_rad / 4), HUT_EDGE_PLAIN);
+  hut_path_append (hole, (HutPoint) { touch.u, -touch.v },
+                   tan ((2 * G_PI - touch_rad - arc_rad) / 4), HUT_EDGE_PLAIN);
+  hut_path_append (hole, (HutPoint) { -16, -corner_v_mm }, 0, HUT_EDGE_PLAIN);
+  hut_path_append (hole, (HutPoint) { -16, corner_v_mm }, tan (touch_rad / 4), HUT_EDGE_PLAIN);
+  for (int degrees = 0; degrees < 360; degrees += 10)
+    {
+      const HutPlacement turned = { .turn_rad = degrees * G_PI / 180 };
+      g_autoptr(HutRegion) region = hut_region_new (hut_path_new ());
+
+      hut_path_append (region->outer, (HutPoint) { 30, 0 }, tan (G_PI * 300 / 720), HUT_EDGE_PLAIN);
+      hut_path_append (region->outer, (HutPoint) { 15, -30 * sqrt (0.75) }, tan (G_PI * 60 / 720),
+                       HUT_EDGE_PLAIN);
+      hut_region_take_hole (region, hut_path_dup_placed (hole, &turned));
+      assert_web (region, 2);
+    }
+}
+
+static void
 nothing_is_found_under_no_limit_and_web_stays_untouched (void **state)
 {
   static const double limits_mm[] = { 0, -1, NAN };
@@ -400,6 +562,14 @@ main (void)
     cmocka_unit_test (grid_does_not_hide_a_web_between_parallel_edges),
     cmocka_unit_test (air_between_two_edges_is_no_web),
     cmocka_unit_test (web_is_not_seen_through_a_hole),
+    cmocka_unit_test (chord_that_leaves_the_material_is_no_web),
+    cmocka_unit_test (parallel_edges_with_a_notch_in_the_middle_hold_a_web_beside_it),
+    cmocka_unit_test (dents_by_the_grid_do_not_make_a_web_of_a_gap),
+    cmocka_unit_test (round_outline_on_the_grid_has_no_web),
+    cmocka_unit_test (tapering_edges_that_only_partly_overlap_are_measured_at_the_narrow_end),
+    cmocka_unit_test (missing_part_of_a_circle_holds_no_web),
+    cmocka_unit_test (corner_in_the_centre_of_an_arc_is_as_far_as_its_radius),
+    cmocka_unit_test (arcs_of_one_centre_are_compared_over_the_part_that_both_span),
     cmocka_unit_test (nothing_is_found_under_no_limit_and_web_stays_untouched),
     cmocka_unit_test (doubled_points_change_nothing),
   };
