@@ -256,16 +256,6 @@ try_corners (Search *self,
     offer (self, a->segment.start, b->segment.start);
 }
 
-static HutPoint
-middle_of (const Edge *arc)
-{
-  const HutPoint a = arc->segment.start, b = arc->segment.end;
-  const double sagitta_ratio = arc->segment.bulge / 2; /* of the chord, to its right */
-
-  return (HutPoint) { (a.u + b.u) / 2 + (b.v - a.v) * sagitta_ratio,
-                      (a.v + b.v) / 2 - (b.u - a.u) * sagitta_ratio };
-}
-
 /* The corner that @a starts from against the edge @b. */
 static void
 try_corner_and_edge (Search *self,
@@ -295,13 +285,10 @@ try_corner_and_edge (Search *self,
 
       if (!(gap_mm > 0 && gap_mm < self->narrowest_mm))
         return;
-      /* Seen from the centre all points are equally near. */
-      if (away_mm < SAME_CENTRE_MM)
-        foot = middle_of (b);
-      else if (faces (b, hut_point_unit (from)))
-        foot = hut_point_along (b->centre, from, b->radius_mm / away_mm);
-      else
+      /* Seen from its very centre, an arc is no nearer than its ends: those are somebody's corners. */
+      if (away_mm == 0 || !faces (b, hut_point_unit (from)))
         return;
+      foot = hut_point_along (b->centre, from, b->radius_mm / away_mm);
     }
   if (corner_holds (a, hut_point_minus (foot, p)))
     offer (self, p, foot);
@@ -373,42 +360,14 @@ try_line_and_arc (Search *self,
          hut_point_along (arc->centre, towards, arc->radius_mm));
 }
 
-/* The end from which the arc runs counter-clockwise, seen from the centre. */
 static HutPoint
-first_end (const Edge *arc)
+middle_of (const Edge *arc)
 {
-  return hut_point_minus (arc->segment.bulge > 0 ? arc->segment.start : arc->segment.end,
-                          arc->centre);
-}
+  const HutPoint a = arc->segment.start, b = arc->segment.end;
+  const double sagitta_ratio = arc->segment.bulge / 2; /* of the chord, to its right */
 
-/* Unit direction from the common centre in the middle of the overlap of two arcs; FALSE if none. */
-static gboolean
-get_common_direction (const Edge *a,
-                      const Edge *b,
-                      HutPoint *direction)
-{
-  const HutPoint a_from = first_end (a);
-  const HutPoint b_from = first_end (b);
-  const double a_turn_rad = fabs (hut_segment_turn_rad (&a->segment));
-  const double b_turn_rad = fabs (hut_segment_turn_rad (&b->segment));
-  const double start_rad = atan2 (a_from.v, a_from.u);
-  const double between_rad = atan2 (hut_point_cross (a_from, b_from),
-                                    hut_point_dot (a_from, b_from));
-
-  for (int round = -1; round <= 1; round++)
-    {
-      const double from_rad = fmax (0, between_rad + round * 2 * G_PI);
-      const double to_rad = fmin (a_turn_rad, between_rad + round * 2 * G_PI + b_turn_rad);
-
-      if (from_rad < to_rad)
-        {
-          const double middle_rad = start_rad + (from_rad + to_rad) / 2;
-
-          *direction = (HutPoint) { cos (middle_rad), sin (middle_rad) };
-          return TRUE;
-        }
-    }
-  return FALSE;
+  return (HutPoint) { (a.u + b.u) / 2 + (b.v - a.v) * sagitta_ratio,
+                      (a.v + b.v) / 2 - (b.u - a.u) * sagitta_ratio };
 }
 
 /* A bulge into the material inside of a round outline: ring and eccentric ring. */
@@ -424,17 +383,13 @@ try_ring (Search *self,
   if (outer->radius_mm - inner->radius_mm - apart_mm <= 0
       || outer->radius_mm - inner->radius_mm - apart_mm >= self->narrowest_mm)
     return;
-  if (apart_mm < SAME_CENTRE_MM)
-    {
-      if (!get_common_direction (outer, inner, &d))
-        return;
-    }
-  else
-    {
-      d = (HutPoint) { apart.u / apart_mm, apart.v / apart_mm };
-      if (!faces (outer, d) || !faces (inner, d))
-        return;
-    }
+  /* Of one centre, it is even: any direction does. Where only ends overlap, those are corners, or
+   * smooth joins whose other edge is found. */
+  d = apart_mm < SAME_CENTRE_MM
+        ? hut_point_unit (hut_point_minus (middle_of (inner), inner->centre))
+        : hut_point_unit (apart);
+  if (!faces (outer, d) || !faces (inner, d))
+    return;
   offer (self, hut_point_along (outer->centre, d, outer->radius_mm),
          hut_point_along (inner->centre, d, inner->radius_mm));
 }

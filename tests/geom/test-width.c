@@ -143,6 +143,19 @@ eccentric_ring_is_narrowest_on_the_line_of_centres (void **state)
 }
 
 static void
+half_of_an_eccentric_ring_is_narrowest_at_the_corners_of_its_hole (void **state)
+{
+  /* The hole is the left half of a disc of radius 15 round (10, 0): the right half, only 5 from the
+   * rim, is not cut. Its corners are at (10, +-15), sqrt (325) from the centre. */
+  static const Corner half[] = { { 10, -15, 0 }, { 10, 15, 1 } };
+  g_autoptr(HutRegion) ring = hut_region_new (new_circle (0, 0, 30));
+  g_autoptr(HutRegion) hole = new_region (half, 2);
+
+  hut_region_take_hole (ring, hut_path_copy (hole->outer));
+  assert_web (ring, 30 - sqrt (325));
+}
+
+static void
 frame_is_narrowest_in_its_corners_when_only_its_outside_is_round (void **state)
 {
   /* Frame 10 wide, outer radius 8 round (8, 8), inner radius 4 round (14, 14): between the arcs it
@@ -362,13 +375,14 @@ chord_that_leaves_the_material_is_no_web (void **state)
 static void
 parallel_edges_with_a_notch_in_the_middle_hold_a_web_beside_it (void **state)
 {
-  /* As before, but the level edges begin at u = 0: there they are 10 apart, in material. */
-  static const Corner corners[] = { { -50, -27, 0 }, { 0, 0, 0 },  { 10, 0, 0 },  { 2, 5, 0 },
-                                    { 10, 10, 0 },   { 0, 10, 0 }, { -50, 37, 0 } };
+  /* A strip of 100 x 10, split by a pointed notch down to u = 20. */
+  static const Corner corners[] = {
+    { 0, 0, 0 }, { 100, 0, 0 }, { 20, 5, 0 }, { 100, 10, 0 }, { 0, 10, 0 }
+  };
   g_autoptr(HutRegion) region = new_region (corners, G_N_ELEMENTS (corners));
   const HutWeb web = assert_web (region, 10);
 
-  assert_true (web.a.u >= 0 && web.a.u < 2);
+  assert_true (web.a.u > 0 && web.a.u < 20);
 }
 
 static void
@@ -393,7 +407,8 @@ round_outline_on_the_grid_has_no_web (void **state)
 
   for (int degrees = 0; degrees < 90; degrees++)
     {
-      const HutPlacement turned = { .turn_rad = degrees * G_PI / 180 };
+      const HutPlacement turned = { .turn_rad = degrees * G_PI / 180,
+                                    .shift = { degrees * 0.00037, degrees * 0.00071 } };
       g_autoptr(HutPath) path = hut_path_dup_placed (round, &turned);
       g_autoptr(HutRegion) region = hut_region_new (hut_path_new ());
 
@@ -547,6 +562,7 @@ main (void)
     cmocka_unit_test (triangle_and_disc_have_no_web),
     cmocka_unit_test (ring_is_as_wide_as_its_radii_differ),
     cmocka_unit_test (eccentric_ring_is_narrowest_on_the_line_of_centres),
+    cmocka_unit_test (half_of_an_eccentric_ring_is_narrowest_at_the_corners_of_its_hole),
     cmocka_unit_test (frame_is_narrowest_in_its_corners_when_only_its_outside_is_round),
     cmocka_unit_test (two_round_holes_leave_a_slanted_web),
     cmocka_unit_test (round_hole_near_the_rim),
