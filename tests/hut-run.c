@@ -105,7 +105,7 @@ hut_run_free (HutRun *self)
 
 void
 hut_run_assert_status (const HutRun *self,
-                       int           status)
+                       int status)
 {
   if (self->status != status)
     fail_msg ("exit status is %d, must be %d\nstandard output:\n%s\nstandard error:\n%s",
@@ -114,8 +114,8 @@ hut_run_assert_status (const HutRun *self,
 
 void
 hut_run_assert_refused (const HutRun *self,
-                        int           status,
-                        const char   *part)
+                        int status,
+                        const char *part)
 {
   const char *first_end = strchr (self->errors, '\n');
   g_autofree char *first = NULL;

@@ -46,7 +46,7 @@ print_text (const HutCliModel *model)
 
 static HutCliStatus
 run (const HutCliCommand *self,
-     GStrv                argv)
+     GStrv argv)
 {
   HutCliStatus status = HUT_CLI_WRONG;
   gboolean xml = FALSE;

@@ -27,7 +27,7 @@ dup_option_list (const GOptionEntry *options)
 
 HutCliStatus
 hut_cli_refuse (const HutCliCommand *command,
-                const char          *format,
+                const char *format,
                 ...)
 {
   g_autofree char *what = NULL;
@@ -42,8 +42,8 @@ hut_cli_refuse (const HutCliCommand *command,
 
 static GOptionContext *
 new_context (const HutCliCommand *command,
-             const GOptionEntry  *options,
-             const GOptionEntry  *common)
+             const GOptionEntry *options,
+             const GOptionEntry *common)
 {
   GOptionContext *context = g_option_context_new (command->usage);
 
@@ -59,7 +59,7 @@ new_context (const HutCliCommand *command,
 
 static HutCliStatus
 print_help (const HutCliCommand *command,
-            GOptionContext      *context)
+            GOptionContext *context)
 {
   g_autofree char *name = g_strdup_printf ("hutchwright %s", command->word);
   g_autofree char *help = NULL;
@@ -72,7 +72,7 @@ print_help (const HutCliCommand *command,
 
 static HutCliStatus
 refuse_word_count (const HutCliCommand *command,
-                   GStrv                words)
+                   GStrv words)
 {
   if (g_strv_length (words) < command->least_words)
     return hut_cli_refuse (command, _("something is missing; allowed: hutchwright %s %s"),
@@ -83,10 +83,10 @@ refuse_word_count (const HutCliCommand *command,
 
 gboolean
 hut_cli_parse (const HutCliCommand *command,
-               const GOptionEntry  *options,
-               GStrv                argv,
-               GStrv               *words,
-               HutCliStatus        *status)
+               const GOptionEntry *options,
+               GStrv argv,
+               GStrv *words,
+               HutCliStatus *status)
 {
   gboolean help = FALSE;
   g_auto(GStrv) found = NULL;

@@ -22,7 +22,7 @@ struct _HutCliCommand
   const char *details; /* N_: below the options; may be NULL */
   guint least_words, most_words; /* that are no options */
   HutCliStatus (*run) (const HutCliCommand *self,
-                       GStrv                argv); /* argv[0] is the word */
+                       GStrv argv); /* argv[0] is the word */
 };
 
 extern const HutCliCommand hut_cli_example;
@@ -43,12 +43,12 @@ extern const HutCliCommand hut_cli_render;
  * Returns: TRUE when the command shall go on
  */
 gboolean hut_cli_parse (const HutCliCommand *command,
-                        const GOptionEntry  *options,
-                        GStrv                argv,
-                        GStrv               *words,
-                        HutCliStatus        *status);
+                        const GOptionEntry *options,
+                        GStrv argv,
+                        GStrv *words,
+                        HutCliStatus *status);
 
 /* Says on standard error what is wrong with the call, and what is allowed. Returns: HUT_CLI_WRONG */
 HutCliStatus hut_cli_refuse (const HutCliCommand *command,
-                             const char          *format,
+                             const char *format,
                              ...) G_GNUC_PRINTF (2, 3);

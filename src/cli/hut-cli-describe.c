@@ -12,7 +12,7 @@
 
 static HutCliStatus
 run (const HutCliCommand *self,
-     GStrv                argv)
+     GStrv argv)
 {
   HutCliStatus status = HUT_CLI_WRONG;
   g_auto(GStrv) words = NULL;

@@ -29,7 +29,7 @@ list_examples (void)
 
 static HutCliStatus
 refuse_name (const HutCliCommand *self,
-             const char          *name)
+             const char *name)
 {
   g_autofree char *names = g_strjoinv (", ", (char **) hut_example_names ());
 
@@ -60,9 +60,9 @@ reserve (const char *path)
 
 static HutCliStatus
 save_example (const HutCliCommand *self,
-              const HutDesign     *design,
-              const char          *path,
-              gboolean             replace)
+              const HutDesign *design,
+              const char *path,
+              gboolean replace)
 {
   const HutCliTarget target = replace ? HUT_CLI_TARGET_PLAIN : HUT_CLI_TARGET_NEW;
   const HutCliStatus status = hut_cli_check_target (self, path, target);
@@ -82,9 +82,9 @@ save_example (const HutCliCommand *self,
 
 static HutCliStatus
 write_example (const HutCliCommand *self,
-               const char          *name,
-               const char          *path,
-               gboolean             replace)
+               const char *name,
+               const char *path,
+               gboolean replace)
 {
   g_autoptr(GError) error = NULL;
   g_autoptr(HutDesign) design = NULL;
@@ -109,7 +109,7 @@ write_example (const HutCliCommand *self,
 
 static HutCliStatus
 run (const HutCliCommand *self,
-     GStrv                argv)
+     GStrv argv)
 {
   HutCliStatus status = HUT_CLI_WRONG;
   gboolean replace = FALSE;

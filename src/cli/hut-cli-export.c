@@ -47,7 +47,7 @@ dup_spread (GStrv argv)
 
 static HutCliStatus
 print_written (const char *folder,
-               GStrv       written)
+               GStrv written)
 {
   g_autoptr(GString) list = g_string_new (NULL);
 
@@ -62,7 +62,7 @@ print_written (const char *folder,
 
 /* What blocks and was not allowed, below the error. @design: (transfer full) */
 static void
-print_blocking (HutDesign         *design,
+print_blocking (HutDesign *design,
                 const char *const *allowed)
 {
   g_autoptr(HutCliModel) model = hut_cli_model_new (design);
@@ -83,10 +83,10 @@ print_blocking (HutDesign         *design,
 /* @design: (transfer full) */
 static HutCliStatus
 refuse_export (const HutCliCommand *self,
-               HutDesign           *design,
-               const char          *file,
-               const Call          *call,
-               const GError        *error)
+               HutDesign *design,
+               const char *file,
+               const Call *call,
+               const GError *error)
 {
   g_autoptr(HutDesign) owned = design;
 
@@ -106,9 +106,9 @@ refuse_export (const HutCliCommand *self,
 
 static HutCliStatus
 export_design (const HutCliCommand *self,
-               const char          *file,
-               const Call          *call,
-               HutFormats           formats)
+               const char *file,
+               const Call *call,
+               HutFormats formats)
 {
   HutCliStatus status = HUT_CLI_WRONG;
   g_autoptr(HutDesign) design = hut_cli_load (file, &status);
@@ -131,8 +131,8 @@ export_design (const HutCliCommand *self,
 
 static HutCliStatus
 run_call (const HutCliCommand *self,
-          GStrv                argv,
-          Call                *call)
+          GStrv argv,
+          Call *call)
 {
   HutCliStatus status = HUT_CLI_WRONG;
   HutFormats formats = HUT_FORMAT_ALL;
@@ -159,7 +159,7 @@ run_call (const HutCliCommand *self,
 
 static HutCliStatus
 run (const HutCliCommand *self,
-     GStrv                argv)
+     GStrv argv)
 {
   Call call = { NULL };
   const HutCliStatus status = run_call (self, argv, &call);

@@ -6,7 +6,7 @@
 #include "cli/hut-cli-locale.h"
 
 int
-main (int    argc,
+main (int argc,
       char **argv)
 {
   hut_cli_use_locale ();

@@ -62,7 +62,7 @@ load_stdin (GError **error)
 }
 
 HutDesign *
-hut_cli_load (const char   *path,
+hut_cli_load (const char *path,
               HutCliStatus *status)
 {
   g_autoptr(GError) error = NULL;
@@ -147,7 +147,7 @@ severity_word (HutSeverity severity)
 
 /* " [lid-top 120,45]": the middle of the place in whole mm; the XML has all of it. */
 static void
-append_places (GString      *line,
+append_places (GString *line,
                const GArray *places)
 {
   for (guint i = 0; i < places->len; i++)

@@ -23,7 +23,7 @@ typedef struct
  *
  * Returns: (transfer full) (nullable)
  */
-HutDesign *hut_cli_load (const char   *path,
+HutDesign *hut_cli_load (const char *path,
                          HutCliStatus *status) G_GNUC_WARN_UNUSED_RESULT;
 
 /* @design: (transfer full) */

@@ -13,9 +13,9 @@
 
 /* Past stdio: its buffer would tell of a full disk only at the end of the program, if at all. */
 static gboolean
-write_all (int         fd,
+write_all (int fd,
            const char *data,
-           gsize       size)
+           gsize size)
 {
   while (size > 0)
     {
@@ -33,7 +33,7 @@ write_all (int         fd,
 
 static HutCliStatus
 print_data (const char *data,
-            gsize       size)
+            gsize size)
 {
   if (write_all (STDOUT_FILENO, data, size))
     return HUT_CLI_DONE;
@@ -109,8 +109,8 @@ hut_cli_dup_line (const char *text)
 
 HutCliStatus
 hut_cli_check_target (const HutCliCommand *command,
-                      const char          *path,
-                      HutCliTarget         target)
+                      const char *path,
+                      HutCliTarget target)
 {
   GStatBuf status;
 

@@ -40,5 +40,5 @@ typedef enum
  * Returns: HUT_CLI_DONE, or HUT_CLI_WRONG with the error printed
  */
 HutCliStatus hut_cli_check_target (const HutCliCommand *command,
-                                   const char          *path,
-                                   HutCliTarget         target);
+                                   const char *path,
+                                   HutCliTarget target);

@@ -37,9 +37,9 @@ translate (const char *msgid)
 
 static gboolean
 parse_side (const char *text,
-            char        end,
+            char end,
             const char **rest,
-            int         *side_px)
+            int *side_px)
 {
   char *stop = NULL;
   const guint64 value = g_ascii_isdigit (*text) ? g_ascii_strtoull (text, &stop, 10) : 0;
@@ -53,7 +53,7 @@ parse_side (const char *text,
 
 static gboolean
 parse_size (const char *text,
-            Picture    *picture)
+            Picture *picture)
 {
   const char *rest = NULL;
 
@@ -64,9 +64,9 @@ parse_size (const char *text,
 }
 
 static void
-draw (cairo_t           *cr,
+draw (cairo_t *cr,
       const HutCliModel *model,
-      const Picture     *picture)
+      const Picture *picture)
 {
   const HutFlatStyle style = {
     .dark = picture->dark,
@@ -94,9 +94,9 @@ draw (cairo_t           *cr,
 }
 
 static cairo_status_t
-append_png (void                *closure,
+append_png (void *closure,
             const unsigned char *data,
-            unsigned int         length)
+            unsigned int length)
 {
   g_byte_array_append (closure, data, length);
   return CAIRO_STATUS_SUCCESS;
@@ -105,7 +105,7 @@ append_png (void                *closure,
 /* (transfer full): NULL when cairo failed, which only happens without memory. */
 static GBytes *
 render_png (const HutCliModel *model,
-            const Picture     *picture)
+            const Picture *picture)
 {
   cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, picture->width_px,
                                                          picture->height_px);
@@ -129,7 +129,7 @@ render_png (const HutCliModel *model,
 }
 
 static HutCliStatus
-write_png (GBytes     *png,
+write_png (GBytes *png,
            const char *path)
 {
   g_autoptr(GError) error = NULL;
@@ -163,7 +163,7 @@ is_picture (const char *path)
 
 static HutCliStatus
 check_target (const HutCliCommand *self,
-              const char          *path)
+              const char *path)
 {
   HutCliStatus status;
 
@@ -178,7 +178,7 @@ check_target (const HutCliCommand *self,
 
 static HutCliStatus
 render (const Picture *picture,
-        const char    *file)
+        const char *file)
 {
   HutCliStatus status = HUT_CLI_WRONG;
   HutDesign *design = hut_cli_load (file, &status);
@@ -206,7 +206,7 @@ render (const Picture *picture,
 
 static HutCliStatus
 run (const HutCliCommand *self,
-     GStrv                argv)
+     GStrv argv)
 {
   HutCliStatus status = HUT_CLI_WRONG;
   Picture picture = { .width_px = DEFAULT_WIDTH_PX, .height_px = DEFAULT_HEIGHT_PX };

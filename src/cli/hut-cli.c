@@ -39,7 +39,7 @@ is_for_window (const char *word)
 }
 
 gboolean
-hut_cli_handles (int    argc,
+hut_cli_handles (int argc,
                  char **argv)
 {
   if (argc < 2)
@@ -98,7 +98,7 @@ run_words (GStrv argv)
 }
 
 int
-hut_cli_run (int    argc,
+hut_cli_run (int argc,
              char **argv)
 {
   g_auto(GStrv) words = NULL;

@@ -12,7 +12,7 @@
  * Returns: TRUE when the call is for hut_cli_run (): a command, --help, --version, an option that
  *   does not exist, or several words of which the first is no file. FALSE when a window is wanted
  */
-gboolean hut_cli_handles (int    argc,
+gboolean hut_cli_handles (int argc,
                           char **argv);
 
 /**
@@ -24,5 +24,5 @@ gboolean hut_cli_handles (int    argc,
  * Returns: exit status: 0 done, 1 something blocks, 2 the input or the call is wrong, 3 reading or
  *   writing failed
  */
-int hut_cli_run (int    argc,
+int hut_cli_run (int argc,
                  char **argv);

@@ -20,9 +20,9 @@ edge_kind_name (HutEdgeKind kind)
 }
 
 void
-hut_describe_vec3 (HutXmlOut  *out,
+hut_describe_vec3 (HutXmlOut *out,
                    const char *name,
-                   HutVec3     value)
+                   HutVec3 value)
 {
   hut_xml_out_open (out, name);
   hut_xml_out_number (out, "x", value.x);
@@ -39,8 +39,8 @@ hut_box3_is_finite (const HutBox3 *box)
 }
 
 void
-hut_describe_box3 (HutXmlOut     *out,
-                   const char    *name,
+hut_describe_box3 (HutXmlOut *out,
+                   const char *name,
                    const HutBox3 *box)
 {
   hut_xml_out_open (out, name);
@@ -54,9 +54,9 @@ hut_describe_box3 (HutXmlOut     *out,
 }
 
 void
-hut_describe_rect (HutXmlOut  *out,
+hut_describe_rect (HutXmlOut *out,
                    const char *name,
-                   HutRect     rect)
+                   HutRect rect)
 {
   hut_xml_out_open (out, name);
   hut_xml_out_number (out, "u0", rect.u0);
@@ -69,8 +69,8 @@ hut_describe_rect (HutXmlOut  *out,
 /* The element stands at the first point; each child goes from where the path is to its (u, v), the
  * last one back to the first point. */
 static void
-describe_path (HutXmlOut     *out,
-               const char    *name,
+describe_path (HutXmlOut *out,
+               const char *name,
                const HutPath *path)
 {
   const guint count = hut_path_get_count (path);
@@ -95,7 +95,7 @@ describe_path (HutXmlOut     *out,
 }
 
 void
-hut_describe_region (HutXmlOut       *out,
+hut_describe_region (HutXmlOut *out,
                      const HutRegion *region)
 {
   describe_path (out, "outline", region->outer);

@@ -26,7 +26,7 @@ hut_describe_part_kind (HutPartKind kind)
 /* The tool's path, or why there is none. Bought parts have neither: nobody cuts them here.
  * Returns: length of the cut, mm; 0 without one */
 static double
-describe_cut (HutXmlOut     *out,
+describe_cut (HutXmlOut *out,
               const HutPart *part)
 {
   g_autoptr(GError) error = NULL;
@@ -53,10 +53,10 @@ describe_cut (HutXmlOut     *out,
 }
 
 static void
-describe_part (HutXmlOut         *out,
+describe_part (HutXmlOut *out,
                const HutAssembly *assembly,
-               const HutPart     *part,
-               HutDescribeSums   *sums)
+               const HutPart *part,
+               HutDescribeSums *sums)
 {
   const double area_mm2 = hut_region_area_mm2 (part->region);
   const double volume_mm3 = area_mm2 * part->thickness_mm;
@@ -87,10 +87,10 @@ describe_part (HutXmlOut         *out,
 }
 
 void
-hut_describe_parts (HutXmlOut         *out,
+hut_describe_parts (HutXmlOut *out,
                     const HutAssembly *assembly,
-                    const HutPartSet  *parts,
-                    HutDescribeSums   *sums)
+                    const HutPartSet *parts,
+                    HutDescribeSums *sums)
 {
   *sums = (HutDescribeSums) { 0 };
   hut_xml_out_open (out, "parts");
@@ -100,9 +100,9 @@ hut_describe_parts (HutXmlOut         *out,
 }
 
 void
-hut_describe_splices (HutXmlOut         *out,
+hut_describe_splices (HutXmlOut *out,
                       const HutAssembly *assembly,
-                      const HutPartSet  *parts)
+                      const HutPartSet *parts)
 {
   hut_xml_out_open (out, "splices");
   for (guint i = 0; i < parts->splices->len; i++)
@@ -147,7 +147,7 @@ path_borders_part (const HutPath *path,
 
 static gboolean
 hole_is_in_part (const HutPlacedHole *hole,
-                 const HutPart       *part)
+                 const HutPart *part)
 {
   if (part->kind != HUT_PART_PANEL || part->panel != hole->panel)
     return FALSE;
@@ -160,9 +160,9 @@ hole_is_in_part (const HutPlacedHole *hole,
 }
 
 static void
-describe_hole (HutXmlOut           *out,
-               const HutAssembly   *assembly,
-               const HutPartSet    *parts,
+describe_hole (HutXmlOut *out,
+               const HutAssembly *assembly,
+               const HutPartSet *parts,
                const HutPlacedHole *hole)
 {
   const gboolean is_window = hole->source == HUT_HOLE_WINDOW;
@@ -192,9 +192,9 @@ describe_hole (HutXmlOut           *out,
 }
 
 void
-hut_describe_holes (HutXmlOut         *out,
+hut_describe_holes (HutXmlOut *out,
                     const HutAssembly *assembly,
-                    const HutPartSet  *parts)
+                    const HutPartSet *parts)
 {
   hut_xml_out_open (out, "holes");
   for (guint i = 0; i < assembly->holes->len; i++)
@@ -203,8 +203,8 @@ hut_describe_holes (HutXmlOut         *out,
 }
 
 static void
-describe_laid_part (HutXmlOut         *out,
-                    const HutPartSet  *parts,
+describe_laid_part (HutXmlOut *out,
+                    const HutPartSet *parts,
                     const HutLaidPart *laid)
 {
   const HutPart *part = parts->parts->pdata[laid->part];
@@ -218,8 +218,8 @@ describe_laid_part (HutXmlOut         *out,
 }
 
 void
-hut_describe_sheets (HutXmlOut         *out,
-                     const HutPartSet  *parts,
+hut_describe_sheets (HutXmlOut *out,
+                     const HutPartSet *parts,
                      const HutSheetSet *sheets)
 {
   hut_xml_out_open (out, "sheets");
@@ -248,9 +248,9 @@ hut_describe_sheets (HutXmlOut         *out,
 }
 
 void
-hut_describe_totals (HutXmlOut             *out,
-                     const HutPartSet      *parts,
-                     const HutSheetSet     *sheets,
+hut_describe_totals (HutXmlOut *out,
+                     const HutPartSet *parts,
+                     const HutSheetSet *sheets,
                      const HutDescribeSums *sums)
 {
   hut_xml_out_open (out, "totals");

@@ -62,7 +62,7 @@ hut_describe_solid_kind (HutSolidKind kind)
 
 const char *
 hut_describe_panel_name (const HutAssembly *assembly,
-                         guint              panel)
+                         guint panel)
 {
   const HutPanel *named = assembly->panels->pdata[panel];
 
@@ -72,9 +72,9 @@ hut_describe_panel_name (const HutAssembly *assembly,
 /* Where a body stands, and the room that it needs with its travel. The boxes are left out when the
  * design's numbers are not finite: a finding tells that. */
 static void
-describe_body (HutXmlOut         *out,
+describe_body (HutXmlOut *out,
                const HutAssembly *assembly,
-               const HutBody     *body)
+               const HutBody *body)
 {
   const HutBox3 standing = hut_box3_shift (&body->box, assembly->machine_at);
   const HutBox3 swept = hut_assembly_body_box (assembly, body);
@@ -92,7 +92,7 @@ describe_body (HutXmlOut         *out,
 }
 
 void
-hut_describe_shell (HutXmlOut         *out,
+hut_describe_shell (HutXmlOut *out,
                     const HutAssembly *assembly)
 {
   const HutMachine *machine = &assembly->design->machine;
@@ -120,8 +120,8 @@ hut_describe_shell (HutXmlOut         *out,
 }
 
 static void
-describe_edge (HutXmlOut          *out,
-               HutEdge             edge,
+describe_edge (HutXmlOut *out,
+               HutEdge edge,
                const HutEdgeJoint *joint)
 {
   hut_xml_out_open (out, "edge");
@@ -142,7 +142,7 @@ describe_edge (HutXmlOut          *out,
 
 /* Row-major; columns are the frame's unit vectors and its origin. */
 static void
-describe_frame (HutXmlOut       *out,
+describe_frame (HutXmlOut *out,
                 const HutFrame3 *frame)
 {
   const double matrix[16] = {
@@ -156,7 +156,7 @@ describe_frame (HutXmlOut       *out,
 }
 
 void
-hut_describe_panels (HutXmlOut         *out,
+hut_describe_panels (HutXmlOut *out,
                      const HutAssembly *assembly)
 {
   hut_xml_out_open (out, "panels");
@@ -184,7 +184,7 @@ hut_describe_panels (HutXmlOut         *out,
 }
 
 void
-hut_describe_plates (HutXmlOut         *out,
+hut_describe_plates (HutXmlOut *out,
                      const HutAssembly *assembly)
 {
   hut_xml_out_open (out, "plates");
@@ -207,9 +207,9 @@ hut_describe_plates (HutXmlOut         *out,
 }
 
 static void
-describe_solid_list (HutXmlOut         *out,
+describe_solid_list (HutXmlOut *out,
                      const HutAssembly *assembly,
-                     const GArray      *solids)
+                     const GArray *solids)
 {
   for (guint i = 0; i < solids->len; i++)
     {
@@ -227,9 +227,9 @@ describe_solid_list (HutXmlOut         *out,
 }
 
 void
-hut_describe_solids (HutXmlOut         *out,
+hut_describe_solids (HutXmlOut *out,
                      const HutAssembly *assembly,
-                     const HutPartSet  *parts)
+                     const HutPartSet *parts)
 {
   hut_xml_out_open (out, "solids");
   describe_solid_list (out, assembly, assembly->solids);

@@ -23,7 +23,7 @@ new_document (const char *root)
 }
 
 static void
-describe_design (HutXmlOut  *out,
+describe_design (HutXmlOut *out,
                  const char *name)
 {
   hut_xml_out_open (out, "design");
@@ -32,7 +32,7 @@ describe_design (HutXmlOut  *out,
 }
 
 static void
-describe_place (HutXmlOut      *out,
+describe_place (HutXmlOut *out,
                 const HutPlace *place)
 {
   if (!place->has_panel)
@@ -46,7 +46,7 @@ describe_place (HutXmlOut      *out,
 }
 
 static void
-describe_finding (HutXmlOut        *out,
+describe_finding (HutXmlOut *out,
                   const HutFinding *finding)
 {
   g_autofree char *text = hut_finding_dup_text (finding, NULL, ".");
@@ -67,7 +67,7 @@ describe_finding (HutXmlOut        *out,
 }
 
 static void
-describe_findings (HutXmlOut       *out,
+describe_findings (HutXmlOut *out,
                    const GPtrArray *findings)
 {
   guint counts[HUT_SEVERITY_NOTES + 1] = { 0 };
@@ -83,9 +83,9 @@ describe_findings (HutXmlOut       *out,
 }
 
 GBytes *
-hut_write_report (const char      *design_name,
+hut_write_report (const char *design_name,
                   const GPtrArray *findings,
-                  GError         **error)
+                  GError **error)
 {
   g_autoptr(HutXmlOut) out = NULL;
 
@@ -99,10 +99,10 @@ hut_write_report (const char      *design_name,
 
 GBytes *
 hut_write_describe (const HutAssembly *assembly,
-                    const HutPartSet  *parts,
+                    const HutPartSet *parts,
                     const HutSheetSet *sheets,
-                    const GPtrArray   *findings,
-                    GError           **error)
+                    const GPtrArray *findings,
+                    GError **error)
 {
   g_autoptr(HutXmlOut) out = NULL;
   HutDescribeSums sums;

@@ -16,6 +16,6 @@
  *
  * Returns: (transfer full): the findings alone, with a <report> as root; NULL on error
  */
-GBytes *hut_write_report (const char      *design_name,
+GBytes *hut_write_report (const char *design_name,
                           const GPtrArray *findings,
-                          GError         **error) G_GNUC_WARN_UNUSED_RESULT;
+                          GError **error) G_GNUC_WARN_UNUSED_RESULT;

@@ -22,7 +22,7 @@ struct _HutXmlOut
 /* Every call of the writer says -1 when it fails. */
 static void
 note (HutXmlOut *self,
-      int        result)
+      int result)
 {
   if (result < 0)
     self->failed = TRUE;
@@ -86,7 +86,7 @@ hut_xml_out_free (HutXmlOut *self)
 }
 
 void
-hut_xml_out_open (HutXmlOut  *self,
+hut_xml_out_open (HutXmlOut *self,
                   const char *name)
 {
   if (!self->failed)
@@ -101,7 +101,7 @@ hut_xml_out_close (HutXmlOut *self)
 }
 
 void
-hut_xml_out_text (HutXmlOut  *self,
+hut_xml_out_text (HutXmlOut *self,
                   const char *name,
                   const char *value)
 {
@@ -112,18 +112,18 @@ hut_xml_out_text (HutXmlOut  *self,
 }
 
 void
-hut_xml_out_number (HutXmlOut  *self,
+hut_xml_out_number (HutXmlOut *self,
                     const char *name,
-                    double      value)
+                    double value)
 {
   hut_xml_out_numbers (self, name, &value, 1);
 }
 
 void
-hut_xml_out_numbers (HutXmlOut    *self,
-                     const char   *name,
+hut_xml_out_numbers (HutXmlOut *self,
+                     const char *name,
                      const double *values,
-                     guint         count)
+                     guint count)
 {
   g_autoptr(GString) list = g_string_new (NULL);
 
@@ -140,9 +140,9 @@ hut_xml_out_numbers (HutXmlOut    *self,
 }
 
 void
-hut_xml_out_count (HutXmlOut  *self,
+hut_xml_out_count (HutXmlOut *self,
                    const char *name,
-                   guint       value)
+                   guint value)
 {
   char number[HUT_NUMBER_SIZE];
 
@@ -151,15 +151,15 @@ hut_xml_out_count (HutXmlOut  *self,
 }
 
 void
-hut_xml_out_flag (HutXmlOut  *self,
+hut_xml_out_flag (HutXmlOut *self,
                   const char *name,
-                  gboolean    value)
+                  gboolean value)
 {
   hut_xml_out_text (self, name, value ? "true" : "false");
 }
 
 void
-hut_xml_out_content (HutXmlOut  *self,
+hut_xml_out_content (HutXmlOut *self,
                      const char *text)
 {
   g_autofree char *clean = dup_clean (text);
@@ -170,7 +170,7 @@ hut_xml_out_content (HutXmlOut  *self,
 
 GBytes *
 hut_xml_out_finish (HutXmlOut *self,
-                    GError   **error)
+                    GError **error)
 {
   if (!self->failed)
     note (self, xmlTextWriterEndDocument (self->writer));

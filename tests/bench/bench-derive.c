@@ -47,10 +47,10 @@ take_lap_ms (gint64 *since_us)
 }
 
 static void
-draw (cairo_t           *cr,
+draw (cairo_t *cr,
       const HutAssembly *assembly,
-      const HutPartSet  *parts,
-      const GPtrArray   *findings)
+      const HutPartSet *parts,
+      const GPtrArray *findings)
 {
   g_autoptr(HutFlatLayout) layout = hut_flat_layout_new (assembly);
   const HutFlatView view = hut_flat_view_fit (layout->bounds, CANVAS_WIDTH_PX, CANVAS_HEIGHT_PX,
@@ -68,8 +68,8 @@ draw (cairo_t           *cr,
 
 static void
 run_once (const HutDesign *design,
-          cairo_t         *cr,
-          double           times_ms[STAGE_COUNT])
+          cairo_t *cr,
+          double times_ms[STAGE_COUNT])
 {
   gint64 since_us = g_get_monotonic_time ();
   g_autoptr(HutAssembly) assembly = hut_assembly_new (design);
@@ -101,7 +101,7 @@ compare_times (gconstpointer a,
 
 static void
 print_stage (const char *name,
-             GArray     *times_ms)
+             GArray *times_ms)
 {
   const guint count = times_ms->len;
   double median_ms = 0.0;
@@ -113,9 +113,9 @@ print_stage (const char *name,
 }
 
 static void
-bench_design (const char      *name,
+bench_design (const char *name,
               const HutDesign *design,
-              guint            runs)
+              guint runs)
 {
   cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, CANVAS_WIDTH_PX,
                                                          CANVAS_HEIGHT_PX);
@@ -143,7 +143,7 @@ bench_design (const char      *name,
 }
 
 int
-main (int    argc,
+main (int argc,
       char **argv)
 {
   const guint runs = argc > 1 ? (guint) MAX (atoi (argv[1]), 1) : DEFAULT_RUNS;

@@ -23,10 +23,10 @@ hut_sound_design_new (void)
 }
 
 static HutOpening *
-add_round (HutDesign  *design,
+add_round (HutDesign *design,
            const char *id,
-           HutShellId  shell,
-           HutSide     side)
+           HutShellId shell,
+           HutSide side)
 {
   HutOpening *opening = hut_opening_new (id, (HutPanelId) { shell, side }, HUT_SHAPE_ROUND);
 

@@ -12,7 +12,7 @@
 
 static void
 save (const HutDesign *design,
-      const char      *path)
+      const char *path)
 {
   g_autoptr(GError) error = NULL;
 

@@ -143,7 +143,7 @@ read_blocking (const char *path)
 
 static void
 save (const HutBlockedDesign *row,
-      const char             *path)
+      const char *path)
 {
   g_autoptr(HutDesign) design = hut_blocked_design_new (row);
   g_autoptr(GError) error = NULL;

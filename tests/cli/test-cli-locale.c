@@ -75,8 +75,8 @@ tear_down (void **state)
 }
 
 static HutRun *
-run_in (const Place       *place,
-        const char        *locale,
+run_in (const Place *place,
+        const char *locale,
         const char *const *arguments)
 {
   g_autofree char *all = g_strconcat ("LC_ALL=", locale, NULL);

@@ -110,7 +110,7 @@ dup_bad_text (const BadFile *row)
 /* "hutchwright: FILE:LINE: what is wrong; what is allowed" */
 static void
 assert_names_line (const HutRun *run,
-                   const char   *file)
+                   const char *file)
 {
   g_autofree char *start = g_strdup_printf ("hutchwright: %s:", file);
   char *end = NULL;

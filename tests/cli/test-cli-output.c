@@ -64,7 +64,7 @@ a_full_disk_behind_standard_output_is_status_3 (void **state)
 /* Exit status of the program with a pipe as standard output that nobody reads any more. */
 static int
 status_with_broken_pipe (const Place *place,
-                         const char  *line)
+                         const char *line)
 {
   g_auto(GStrv) arguments = g_strsplit (line, " ", -1);
   g_autoptr(GPtrArray) argv = g_ptr_array_new ();

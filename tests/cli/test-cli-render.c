@@ -42,8 +42,8 @@ tear_down (void **state)
 /* Mean of all colour bytes: dark or light. */
 static double
 read_brightness (const char *path,
-                 int         width_px,
-                 int         height_px)
+                 int width_px,
+                 int height_px)
 {
   cairo_surface_t *surface = cairo_image_surface_create_from_png (path);
   const int stride = cairo_image_surface_get_stride (surface);

@@ -8,7 +8,7 @@
 #include <string.h>
 
 static void
-keep_first_error (void           *data,
+keep_first_error (void *data,
                   const xmlError *error)
 {
   char **first = data;
@@ -54,7 +54,7 @@ hut_described_parse (GBytes *text)
 }
 
 void
-hut_described_assert_valid (GBytes     *text,
+hut_described_assert_valid (GBytes *text,
                             const char *label)
 {
   g_autoptr(xmlDoc) doc = hut_described_parse (text);
@@ -76,14 +76,14 @@ hut_described_is_valid (const char *text)
 
 static gboolean
 is_named (const xmlNode *node,
-          const char    *name)
+          const char *name)
 {
   return node->type == XML_ELEMENT_NODE && xmlStrEqual (node->name, BAD_CAST name);
 }
 
 xmlNode *
 hut_described_first (const xmlNode *parent,
-                     const char    *name)
+                     const char *name)
 {
   xmlNode *node = parent->children;
 
@@ -104,7 +104,7 @@ hut_described_next (const xmlNode *node)
 
 char *
 hut_described_dup_text (const xmlNode *node,
-                        const char    *name)
+                        const char *name)
 {
   xmlChar *value = xmlGetNoNsProp (node, BAD_CAST name);
   char *text = NULL;
@@ -118,8 +118,8 @@ hut_described_dup_text (const xmlNode *node,
 
 gboolean
 hut_described_is (const xmlNode *node,
-                  const char    *name,
-                  const char    *value)
+                  const char *name,
+                  const char *value)
 {
   g_autofree char *text = hut_described_dup_text (node, name);
 
@@ -128,9 +128,9 @@ hut_described_is (const xmlNode *node,
 
 void
 hut_described_numbers (const xmlNode *node,
-                       const char    *name,
-                       double        *values,
-                       guint          count)
+                       const char *name,
+                       double *values,
+                       guint count)
 {
   g_autofree char *text = hut_described_dup_text (node, name);
   g_auto(GStrv) words = g_strsplit (text, " ", -1);
@@ -148,7 +148,7 @@ hut_described_numbers (const xmlNode *node,
 
 double
 hut_described_number (const xmlNode *node,
-                      const char    *name)
+                      const char *name)
 {
   double value = 0.0;
 

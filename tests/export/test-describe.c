@@ -27,7 +27,7 @@ typedef struct
 
 /* @design: (transfer full) */
 static Described *
-describe (HutDesign  *design,
+describe (HutDesign *design,
           const char *label)
 {
   Described *self = g_new0 (Described, 1);
@@ -70,9 +70,9 @@ load_example (const char *name)
 }
 
 static void
-assert_relative (double      value,
-                 double      expected,
-                 double      relative,
+assert_relative (double value,
+                 double expected,
+                 double relative,
                  const char *what,
                  const char *label)
 {
@@ -82,7 +82,7 @@ assert_relative (double      value,
 
 static void
 assert_amount (const xmlNode *node,
-               const char    *label)
+               const char *label)
 {
   const double area_mm2 = hut_described_area_mm2 (node);
 
@@ -94,8 +94,8 @@ assert_amount (const xmlNode *node,
 /* Volume of all panel pieces of that panel, from their outlines; @count: (out) */
 static double
 piece_volume_mm3 (const xmlNode *root,
-                  const char    *panel,
-                  guint         *count)
+                  const char *panel,
+                  guint *count)
 {
   double volume_mm3 = 0.0;
 
@@ -113,7 +113,7 @@ piece_volume_mm3 (const xmlNode *root,
 
 static void
 assert_panels_are_their_pieces (const xmlNode *root,
-                                const char    *label)
+                                const char *label)
 {
   for (const xmlNode *panel = hut_described_first (hut_described_first (root, "panels"), "panel");
        panel != NULL; panel = hut_described_next (panel))
@@ -131,7 +131,7 @@ assert_panels_are_their_pieces (const xmlNode *root,
 
 static void
 assert_parts_and_totals_add_up (const xmlNode *root,
-                                const char    *label)
+                                const char *label)
 {
   const xmlNode *totals = hut_described_first (root, "totals");
   double area_mm2 = 0.0, volume_mm3 = 0.0, length_mm = 0.0;
@@ -162,11 +162,11 @@ assert_parts_and_totals_add_up (const xmlNode *root,
   assert_true (hut_described_number (totals, "bought") == bought_count);
 }
 
-/* Turned by the file's matrix, each corner of a piece of a panel lies in the box of the whole shell. */
+/* Turned by the file's matrix, each corner of a piece of a panel, or of a strap, lies in the box of the whole shell. */
 static void
 assert_in_shell (const xmlNode *part,
                  const xmlNode *outer,
-                 const char    *label)
+                 const char *label)
 {
   static const char *const axes[] = { "x", "y", "z" };
   const xmlNode *outline = hut_described_first (part, "outline");
@@ -197,7 +197,7 @@ assert_in_shell (const xmlNode *part,
 
 static void
 assert_parts_are_in_the_shell (const xmlNode *root,
-                               const char    *label)
+                               const char *label)
 {
   const xmlNode *size = hut_described_first (root, "size");
 
@@ -205,7 +205,7 @@ assert_parts_are_in_the_shell (const xmlNode *root,
        part != NULL; part = hut_described_next (part))
     {
       /* Plates of a wild window may stick out: opening.glazing blocks then. */
-      if (hut_described_is (part, "kind", "panel"))
+      if (hut_described_is (part, "kind", "panel") || hut_described_is (part, "kind", "strap"))
         assert_in_shell (part, hut_described_first (size, "outer"), label);
     }
 }
@@ -213,7 +213,7 @@ assert_parts_are_in_the_shell (const xmlNode *root,
 /* Each part that is cut here lies on one sheet or is unplaced, a bought one on none. */
 static void
 assert_parts_are_laid_once (const xmlNode *root,
-                            const char    *label)
+                            const char *label)
 {
   const xmlNode *sheets = hut_described_first (root, "sheets");
   g_autoptr(GHashTable) laid = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
@@ -240,7 +240,7 @@ assert_parts_are_laid_once (const xmlNode *root,
 
 static void
 assert_all_adds_up (const Described *described,
-                    const char      *label)
+                    const char *label)
 {
   if (!described->assembly->whole)
     {
