@@ -53,14 +53,13 @@ block (GArray *stretches,
 static void
 block_rect (GArray *stretches,
             const HutSplice *splice,
-            double half_mm,
+            const Stretch *band,
             HutRect rect)
 {
   const double low_mm = splice->vertical ? rect.u0 : rect.v0,
                high_mm = splice->vertical ? rect.u1 : rect.v1;
 
-  if (high_mm + HUT_STRAP_GAP_MM <= splice->at_mm - half_mm
-      || low_mm - HUT_STRAP_GAP_MM >= splice->at_mm + half_mm)
+  if (high_mm + HUT_STRAP_GAP_MM <= band->from_mm || low_mm - HUT_STRAP_GAP_MM >= band->to_mm)
     return;
   block (stretches, (splice->vertical ? rect.v0 : rect.u0) - HUT_STRAP_GAP_MM,
          (splice->vertical ? rect.v1 : rect.u1) + HUT_STRAP_GAP_MM);
@@ -77,18 +76,102 @@ end_gap_mm (const HutPanel *panel,
                                        : joint->depth_mm + panel->thickness_mm + HUT_STRAP_END_MM;
 }
 
+/* Takes a slab off the side of @room where the least is lost with it. */
+static void
+cut_room (HutRect *room,
+          HutRect slab)
+{
+  const double left_mm = slab.u1 - room->u0, right_mm = room->u1 - slab.u0;
+  const double bottom_mm = slab.v1 - room->v0, top_mm = room->v1 - slab.v0;
+  const double least_mm = MIN (MIN (left_mm, right_mm), MIN (bottom_mm, top_mm));
+
+  if (left_mm == least_mm)
+    room->u0 = slab.u1 + HUT_STRAP_END_MM;
+  else if (right_mm == least_mm)
+    room->u1 = slab.u0 - HUT_STRAP_END_MM;
+  else if (bottom_mm == least_mm)
+    room->v0 = slab.v1 + HUT_STRAP_END_MM;
+  else
+    room->v1 = slab.v0 - HUT_STRAP_END_MM;
+}
+
+static void
+cut_room_by_box (HutRect *room,
+                 const HutPanel *plate,
+                 const HutBox3 *box)
+{
+  const HutBox3 behind
+      = hut_frame3_box (&plate->frame, *room, -2.0 * plate->thickness_mm, -plate->thickness_mm);
+
+  if (room->u1 > room->u0 && room->v1 > room->v0 && hut_box3_overlap_mm (&behind, box) > 0.0)
+    cut_room (room, hut_frame3_shadow (&plate->frame, box));
+}
+
+/* Where the straps of a panel may lie: inside its edges, and beside ledges and all other panels with the
+ * straps on their insides. Walls stand behind a front that is hinged before them, too. */
+static HutRect
+find_room (const HutAssembly *assembly,
+           guint panel)
+{
+  const HutPanel *plate = g_ptr_array_index (assembly->panels, panel);
+  HutRect room = {
+    end_gap_mm (plate, HUT_EDGE_LEFT),
+    end_gap_mm (plate, HUT_EDGE_BOTTOM),
+    plate->width_mm - end_gap_mm (plate, HUT_EDGE_RIGHT),
+    plate->height_mm - end_gap_mm (plate, HUT_EDGE_TOP),
+  };
+
+  for (guint i = 0; i < assembly->panels->len; i++)
+    {
+      const HutPanel *other = g_ptr_array_index (assembly->panels, i);
+      const HutRect whole = { 0.0, 0.0, other->width_mm, other->height_mm };
+      const HutBox3 box = hut_frame3_box (&other->frame, whole, -2.0 * other->thickness_mm, 0.0);
+
+      if (i != panel)
+        cut_room_by_box (&room, plate, &box);
+    }
+  for (guint i = 0; i < assembly->solids->len; i++)
+    {
+      const HutSolid *solid = &g_array_index (assembly->solids, HutSolid, i);
+
+      if (solid->kind == HUT_SOLID_LEDGE)
+        cut_room_by_box (&room, plate, &solid->box);
+    }
+  return room;
+}
+
+/* Glazing and frames of the neighbours reach into the corners. */
+static void
+block_plates_round_corner (const HutAssembly *assembly,
+                           const HutSplice *splice,
+                           const Stretch *band,
+                           GArray *stretches)
+{
+  const HutPanel *panel = g_ptr_array_index (assembly->panels, splice->panel);
+  const HutRect whole = { 0.0, 0.0, panel->width_mm, panel->height_mm };
+  const HutBox3 behind
+      = hut_frame3_box (&panel->frame, whole, -2.0 * panel->thickness_mm, -panel->thickness_mm);
+
+  for (guint i = 0; i < assembly->solids->len; i++)
+    {
+      const HutSolid *solid = &g_array_index (assembly->solids, HutSolid, i);
+
+      if ((solid->kind == HUT_SOLID_GLAZING || solid->kind == HUT_SOLID_FRAME)
+          && solid->panel != splice->panel && hut_box3_overlap_mm (&behind, &solid->box) > 0.0)
+        block_rect (stretches, splice, band, hut_frame3_shadow (&panel->frame, &solid->box));
+    }
+}
+
 static GArray *
 free_stretches (const HutAssembly *assembly,
                 const HutPartSet *set,
                 const HutSplice *splice,
-                double half_mm)
+                const HutRect *room,
+                const Stretch *band)
 {
-  const HutPanel *panel = g_ptr_array_index (assembly->panels, splice->panel);
-  const double length_mm = splice->vertical ? panel->height_mm : panel->width_mm;
   const Stretch whole = {
-    MAX (splice->from_mm, end_gap_mm (panel, splice->vertical ? HUT_EDGE_BOTTOM : HUT_EDGE_LEFT)),
-    MIN (splice->to_mm,
-         length_mm - end_gap_mm (panel, splice->vertical ? HUT_EDGE_TOP : HUT_EDGE_RIGHT)),
+    MAX (splice->from_mm, splice->vertical ? room->v0 : room->u0),
+    MIN (splice->to_mm, splice->vertical ? room->v1 : room->u1),
   };
   GArray *stretches = g_array_new (FALSE, FALSE, sizeof (Stretch));
 
@@ -99,21 +182,22 @@ free_stretches (const HutAssembly *assembly,
       const HutPlate *plate = g_ptr_array_index (assembly->plates, i);
 
       if (plate->panel == splice->panel)
-        block_rect (stretches, splice, half_mm, hut_region_bounds (plate->region));
+        block_rect (stretches, splice, band, hut_region_bounds (plate->region));
     }
+  block_plates_round_corner (assembly, splice, band, stretches);
   for (guint i = 0; i < assembly->holes->len; i++)
     {
       const HutPlacedHole *hole = g_ptr_array_index (assembly->holes, i);
 
       if (hole->panel == splice->panel)
-        block_rect (stretches, splice, half_mm, hole->bounds);
+        block_rect (stretches, splice, band, hole->bounds);
     }
   for (guint i = 0; i < set->parts->len; i++)
     {
       const HutPart *other = g_ptr_array_index (set->parts, i);
 
       if (other->kind == HUT_PART_STRAP && other->panel == splice->panel)
-        block_rect (stretches, splice, half_mm, hut_region_bounds (other->region));
+        block_rect (stretches, splice, band, hut_region_bounds (other->region));
     }
   return stretches;
 }
@@ -149,7 +233,7 @@ add_stretch (const HutAssembly *assembly,
              HutPartSet *set,
              const HutSplice *splice,
              const Stretch *stretch,
-             double half_mm,
+             const Stretch *band,
              guint *number)
 {
   const HutPanel *panel = g_ptr_array_index (assembly->panels, splice->panel);
@@ -165,8 +249,7 @@ add_stretch (const HutAssembly *assembly,
     {
       const double from_mm = hut_snap_mm (stretch->from_mm + length_mm * i / count);
       const double to_mm = hut_snap_mm (stretch->from_mm + length_mm * (i + 1) / count);
-      const double low_mm = hut_snap_mm (splice->at_mm - half_mm),
-                   high_mm = hut_snap_mm (splice->at_mm + half_mm);
+      const double low_mm = hut_snap_mm (band->from_mm), high_mm = hut_snap_mm (band->to_mm);
 
       add_strap (assembly, set, splice,
                  splice->vertical ? (HutRect) { low_mm, from_mm, high_mm, to_mm }
@@ -175,36 +258,55 @@ add_stretch (const HutAssembly *assembly,
     }
 }
 
+/* The straps of one splice; none where its band has no room. Returns: how many */
+static guint
+back_splice (const HutAssembly *assembly,
+             HutPartSet *set,
+             const HutSplice *splice,
+             const HutRect *room,
+             guint *number)
+{
+  const HutPanel *plate = g_ptr_array_index (assembly->panels, splice->panel);
+  const double half_mm = hut_strap_width_mm (assembly->design, plate) / 2.0;
+  /* A strap that does not reach over the fingers and a thickness beside them holds nothing. */
+  const double reach_mm
+      = plate->thickness_mm * (assembly->design->joints.splice_length_ratio / 2.0 + 1.0);
+  const Stretch band = {
+    MAX (splice->at_mm - half_mm, splice->vertical ? room->u0 : room->v0),
+    MIN (splice->at_mm + half_mm, splice->vertical ? room->u1 : room->v1),
+  };
+  const guint before = *number;
+  g_autoptr(GArray) stretches = NULL;
+
+  if (splice->at_mm - band.from_mm <= reach_mm || band.to_mm - splice->at_mm <= reach_mm)
+    return 0;
+  stretches = free_stretches (assembly, set, splice, room, &band);
+  for (guint i = 0; i < stretches->len; i++)
+    {
+      const Stretch *stretch = &g_array_index (stretches, Stretch, i);
+
+      if (stretch->to_mm - stretch->from_mm >= HUT_STRAP_LEAST_RATIO * plate->thickness_mm)
+        add_stretch (assembly, set, splice, stretch, &band, number);
+    }
+  return *number - before;
+}
+
 void
 hut_strap_add (const HutAssembly *assembly,
                guint panel,
                HutPartSet *set)
 {
   const HutPanel *plate = g_ptr_array_index (assembly->panels, panel);
-  const double half_mm = hut_strap_width_mm (assembly->design, plate) / 2.0;
-  /* A strap that does not reach over the fingers and a thickness beside them holds nothing. */
-  const double reach_mm
-      = plate->thickness_mm * (assembly->design->joints.splice_length_ratio / 2.0 + 1.0);
+  const HutRect room = find_room (assembly, panel);
   guint number = 0;
 
   for (guint i = 0; i < set->splices->len; i++)
     {
       const HutSplice *splice = &g_array_index (set->splices, HutSplice, i);
-      g_autoptr(GArray) stretches = NULL;
-      const guint before = number;
 
       if (splice->panel != panel || splice->of != HUT_PART_PANEL)
         continue;
-      stretches = free_stretches (assembly, set, splice, half_mm);
-      for (guint s = 0; s < stretches->len; s++)
-        {
-          const Stretch *stretch = &g_array_index (stretches, Stretch, s);
-
-          if (half_mm > reach_mm
-              && stretch->to_mm - stretch->from_mm >= HUT_STRAP_LEAST_RATIO * plate->thickness_mm)
-            add_stretch (assembly, set, splice, stretch, half_mm, &number);
-        }
-      if (number == before)
+      if (back_splice (assembly, set, splice, &room, &number) == 0)
         {
           const double middle_mm = (splice->from_mm + splice->to_mm) / 2.0;
           const HutSplitTrouble trouble = {
