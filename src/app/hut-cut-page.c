@@ -37,6 +37,14 @@ struct _HutCutPage
 
 G_DEFINE_TYPE (HutCutPage, hut_cut_page, GTK_TYPE_WIDGET)
 
+static void
+show_problem (HutCutPage *self,
+              const char *problem)
+{
+  gtk_label_set_text (self->problem, problem != NULL ? problem : "");
+  gtk_widget_set_visible (GTK_WIDGET (self->problem), problem != NULL);
+}
+
 /* ---- sheets ---------------------------------------------------------------------------------- */
 
 static guint
@@ -150,7 +158,7 @@ show_buttons (HutCutPage *self)
 static void
 on_toggled (HutCutPage *self)
 {
-  hut_cut_page_show_problem (self, NULL);
+  show_problem (self, NULL);
 }
 
 static void
@@ -188,7 +196,7 @@ show_result (HutCutPage *self,
   self->written_to = g_strdup (folder);
   gtk_label_set_text (self->result, text);
   gtk_widget_set_visible (self->result_box, TRUE);
-  hut_cut_page_show_problem (self, NULL);
+  show_problem (self, NULL);
 }
 
 static void
@@ -211,9 +219,9 @@ on_exported (GObject *source,
   if (written != NULL)
     show_result (self, hut_export_job_get_folder (job), g_strv_length (written));
   else if (g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED))
-    hut_cut_page_show_problem (self, _("Cancelled. Nothing was written."));
+    show_problem (self, _("Cancelled. Nothing was written."));
   else
-    hut_cut_page_show_problem (self, error->message);
+    show_problem (self, error->message);
 }
 
 static void
@@ -338,10 +346,10 @@ hut_cut_page_export_to (HutCutPage *self,
     return;
   if (chosen_formats (self) == 0)
     {
-      hut_cut_page_show_problem (self, _("Choose at least one kind of file."));
+      show_problem (self, _("Choose at least one kind of file."));
       return;
     }
-  hut_cut_page_show_problem (self, NULL);
+  show_problem (self, NULL);
   gtk_widget_set_visible (self->result_box, FALSE);
   weak_self = g_new0 (GWeakRef, 1);
   g_weak_ref_init (weak_self, self);
@@ -369,11 +377,12 @@ hut_cut_page_cancel_export (HutCutPage *self)
 }
 
 void
-hut_cut_page_show_problem (HutCutPage *self,
-                           const char *problem)
+hut_cut_page_tell_why_not (HutCutPage *self)
 {
   g_return_if_fail (HUT_IS_CUT_PAGE (self));
 
-  gtk_label_set_text (self->problem, problem != NULL ? problem : "");
-  gtk_widget_set_visible (GTK_WIDGET (self->problem), problem != NULL);
+  if (chosen_formats (self) == 0)
+    show_problem (self, _("Choose at least one kind of file."));
+  else if (!hut_cut_page_may_export (self))
+    show_problem (self, _("Not exported: see above what blocks."));
 }

@@ -16,5 +16,5 @@ char *hut_cut_page_dup_folder_name (HutCutPage *self) G_GNUC_WARN_UNUSED_RESULT;
 void hut_cut_page_export_to (HutCutPage *self, const char *folder);
 gboolean hut_cut_page_is_exporting (HutCutPage *self);
 void hut_cut_page_cancel_export (HutCutPage *self);
-/* Shows why nothing was exported: on the page. */
-void hut_cut_page_show_problem (HutCutPage *self, const char *problem);
+/* Shows on the page what keeps hut_cut_page_may_export () from being TRUE. */
+void hut_cut_page_tell_why_not (HutCutPage *self);

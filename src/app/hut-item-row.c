@@ -25,7 +25,6 @@ show_entry (HutItemRow *self)
   gtk_image_set_from_icon_name (self->icon, content->icon_name);
   gtk_label_set_text (self->title, content->heading);
   gtk_label_set_text (self->subtitle, content->text);
-  gtk_widget_set_tooltip_text (GTK_WIDGET (self), content->heading);
 }
 
 static void

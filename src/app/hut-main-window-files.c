@@ -419,9 +419,7 @@ export_dialog (GSimpleAction *action,
     return;
   if (!hut_cut_page_may_export (self->cut_page))
     {
-      hut_cut_page_show_problem (
-          self->cut_page,
-          _("Not exported: choose at least one kind of file, and see what blocks."));
+      hut_cut_page_tell_why_not (self->cut_page);
       return;
     }
   chooser = start_chooser (self, _("Where the Folder Shall Be Made"),

@@ -10,8 +10,9 @@
 #include "app/hut-shelf.h"
 #include <glib/gi18n.h>
 
-/* Share of the middle that the canvas keeps while sheets are shown. Own choice. */
+/* Shares of the height: of the canvas while sheets are shown, of the inspector. Own choice. */
 #define CANVAS_RATIO 0.55
+#define INSPECTOR_RATIO 0.55
 
 G_DEFINE_TYPE (HutMainWindow, hut_main_window, GTK_TYPE_APPLICATION_WINDOW)
 
@@ -151,6 +152,22 @@ add_side (HutMainWindow *self)
                            G_CONNECT_SWAPPED);
 }
 
+/* Once, when it is known how high the window came out. */
+static gboolean
+share_height (GtkWidget *widget,
+              GdkFrameClock *clock,
+              gpointer user_data)
+{
+  HutMainWindow *self = HUT_MAIN_WINDOW (widget);
+  const int height_px = gtk_widget_get_height (GTK_WIDGET (self->left_paned));
+
+  if (height_px <= 0)
+    return G_SOURCE_CONTINUE;
+  gtk_paned_set_position (self->centre_paned, (int) (CANVAS_RATIO * height_px));
+  gtk_paned_set_position (self->side_paned, (int) (INSPECTOR_RATIO * height_px));
+  return G_SOURCE_REMOVE;
+}
+
 /* ---- the window ------------------------------------------------------------------------------ */
 
 static void
@@ -264,7 +281,7 @@ hut_main_window_init (HutMainWindow *self)
   gtk_window_set_default_size (GTK_WINDOW (self), width_px, height_px);
   if (maximized)
     gtk_window_maximize (GTK_WINDOW (self));
-  gtk_paned_set_position (self->centre_paned, (int)(CANVAS_RATIO * height_px));
+  gtk_widget_add_tick_callback (GTK_WIDGET (self), share_height, NULL, NULL);
   g_signal_connect_object (self->session, "derived", G_CALLBACK (on_session_changed), self,
                            G_CONNECT_SWAPPED);
   g_signal_connect_object (self->session, "file-changed", G_CALLBACK (on_session_changed), self,

@@ -10,6 +10,9 @@
 
 /* Own choice: a hand that has not moved for this long rests. */
 #define REST_MS 300
+/* Room for one sheet with its title and labels that can be read, px. Own choice. */
+#define SHEET_WIDTH_PX 210
+#define SHEET_HEIGHT_PX 250
 
 struct _HutSheetsView
 {
@@ -57,6 +60,26 @@ draw (GtkDrawingArea *area,
                        &style, width_px, height_px);
 }
 
+/* As high as it takes to show each sheet large enough to read; the rest is scrolled. */
+static void
+set_height (HutSheetsView *self)
+{
+  const int width_px = gtk_widget_get_width (GTK_WIDGET (self->area));
+  const int column_count = MAX (width_px / SHEET_WIDTH_PX, 1);
+  const int sheet_count = self->packed != NULL ? (int) self->packed->sheets->sheets->len : 0;
+  const int row_count = (sheet_count + column_count - 1) / column_count;
+
+  /* A single row takes what height there is. */
+  gtk_drawing_area_set_content_height (self->area,
+                                       row_count > 1 ? row_count * SHEET_HEIGHT_PX : 0);
+}
+
+static void
+on_resize (HutSheetsView *self)
+{
+  set_height (self);
+}
+
 /* What a finished job comes back to: the view may be gone by then. */
 static void
 on_packed (GObject *source,
@@ -76,6 +99,7 @@ on_packed (GObject *source,
   g_clear_pointer (&self->packed, hut_packed_free);
   self->packed = g_steal_pointer (&packed);
   gtk_widget_set_visible (self->busy, FALSE);
+  set_height (self);
   gtk_widget_queue_draw (GTK_WIDGET (self->area));
   g_signal_emit (self, packed_signal, 0);
 }
@@ -155,6 +179,7 @@ hut_sheets_view_class_init (HutSheetsViewClass *class)
   gtk_widget_class_bind_template_child (widget_class, HutSheetsView, content);
   gtk_widget_class_bind_template_child (widget_class, HutSheetsView, area);
   gtk_widget_class_bind_template_child (widget_class, HutSheetsView, busy);
+  gtk_widget_class_bind_template_callback (widget_class, on_resize);
 }
 
 static void

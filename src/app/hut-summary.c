@@ -79,7 +79,7 @@ show_parts (HutSummary *self,
   mass = hut_quantity_dup_text_with_unit (HUT_QUANTITY_MASS, HUT_UNITS_MM, total_kg);
   gtk_label_set_text (self->parts, parts);
   gtk_label_set_text (self->splices, splices);
-  gtk_label_set_text (self->stock_use, stocks->str);
+  gtk_label_set_text (self->stock_use, stocks->len > 0 ? stocks->str : "–");
   gtk_label_set_text (self->mass, mass);
 }
 
