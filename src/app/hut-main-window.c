@@ -84,6 +84,14 @@ on_item_chosen (HutMainWindow *self,
   hut_canvas_show_item (self->canvas, item);
 }
 
+/* Enter or a double click on the canvas: to the numbers. */
+static void
+on_item_activated (HutMainWindow *self,
+                   const char *item)
+{
+  gtk_widget_child_focus (gtk_paned_get_start_child (self->side_paned), GTK_DIR_TAB_FORWARD);
+}
+
 static void
 on_step_shown (HutMainWindow *self)
 {
@@ -121,6 +129,9 @@ add_steps (HutMainWindow *self)
   gtk_stack_add_titled (self->steps, openings, "openings", _("Openings"));
   /* Translators: step of the job: lay out sheets and write the cut files */
   gtk_stack_add_titled (self->steps, GTK_WIDGET (self->cut_page), "cut", _("Cut"));
+  g_object_bind_property (self->canvas, "scale",
+                          hut_openings_page_get_shelf (HUT_OPENINGS_PAGE (openings)), "drag-scale",
+                          G_BINDING_SYNC_CREATE);
   g_signal_connect_object (openings, "chosen", G_CALLBACK (on_item_chosen), self,
                            G_CONNECT_SWAPPED);
 }
@@ -137,6 +148,8 @@ add_middle (HutMainWindow *self)
   gtk_widget_set_vexpand (GTK_WIDGET (self->canvas), TRUE);
   gtk_paned_set_start_child (self->centre_paned, GTK_WIDGET (self->canvas));
   gtk_paned_set_end_child (self->centre_paned, GTK_WIDGET (self->sheets));
+  g_signal_connect_object (self->canvas, "activate-item", G_CALLBACK (on_item_activated), self,
+                           G_CONNECT_SWAPPED);
   g_object_bind_property (settings, "units", self->canvas, "units", G_BINDING_SYNC_CREATE);
   g_object_bind_property (settings, "grid", self->canvas, "show-grid", G_BINDING_SYNC_CREATE);
   g_object_bind_property (settings, "snap", self->canvas, "snap", G_BINDING_SYNC_CREATE);

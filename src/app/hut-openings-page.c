@@ -69,3 +69,10 @@ hut_openings_page_new (HutSession *session)
   g_signal_connect_object (self->items, "chosen", G_CALLBACK (on_chosen), self, G_CONNECT_SWAPPED);
   return GTK_WIDGET (self);
 }
+
+GtkWidget *
+hut_openings_page_get_shelf (HutOpeningsPage *self)
+{
+  g_return_val_if_fail (HUT_IS_OPENINGS_PAGE (self), NULL);
+  return gtk_paned_get_start_child (self->paned);
+}

@@ -9,3 +9,5 @@ G_DECLARE_FINAL_TYPE (HutOpeningsPage, hut_openings_page, HUT, OPENINGS_PAGE, Gt
 
 /* Signal "chosen" (const char *): the user chose that item in the list; it is selected already. */
 GtkWidget *hut_openings_page_new (HutSession *session);
+/* (transfer none): the shelf; its "drag-scale" wants the scale of the canvas. */
+GtkWidget *hut_openings_page_get_shelf (HutOpeningsPage *self);

@@ -20,7 +20,8 @@ three_columns_and_two_rows_lie_about_the_middle (void **state)
   const HutHoleGrid grid = { 3, 2, 10.0, 8.0 };
   g_autoptr(GArray) holes = hut_hole_grid_dup_holes (&grid);
   /* By hand: columns at -10, 0, 10; rows at -4, 4. */
-  const HutPoint expected[] = { { -10, -4 }, { 0, -4 }, { 10, -4 }, { -10, 4 }, { 0, 4 }, { 10, 4 } };
+  const HutPoint expected[]
+      = { { -10, -4 }, { 0, -4 }, { 10, -4 }, { -10, 4 }, { 0, 4 }, { 10, 4 } };
 
   assert_int_equal (holes->len, G_N_ELEMENTS (expected));
   for (guint i = 0; i < holes->len; i++)
@@ -33,7 +34,8 @@ three_columns_and_two_rows_lie_about_the_middle (void **state)
 static void
 a_grid_is_recognised_whatever_the_order_of_its_holes (void **state)
 {
-  const HutPoint shuffled[] = { { 10, 4 }, { -10, -4 }, { 0, 4 }, { 10, -4 }, { -10, 4 }, { 0, -4 } };
+  const HutPoint shuffled[]
+      = { { 10, 4 }, { -10, -4 }, { 0, 4 }, { 10, -4 }, { -10, 4 }, { 0, -4 } };
   g_autoptr(GArray) holes = new_holes (shuffled, G_N_ELEMENTS (shuffled));
   const HutHoleGrid grid = hut_hole_grid_read (holes);
 

@@ -1,5 +1,5 @@
-/* tests/app/test-session-items.c: bodies, services, stocks and windows come and go, and what is left can
- * be saved. SPDX-License-Identifier: GPL-3.0-or-later */
+/* tests/app/test-session-items.c: bodies, services, stocks and windows come and go, and what is
+ * left can be saved. SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/hut-session-items.h"
 #include "design/hut-file.h"
 #include "hut-assert.h"
