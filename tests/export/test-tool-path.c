@@ -93,6 +93,20 @@ lengths_are_those_of_the_tool_with_kerf (void **state)
   assert_true (hut_tool_paths_length_mm (paths, HUT_LAYER_SCORE) > 0.0);
 }
 
+/* 100 x 60 with corners of 10: 2 * 80 + 2 * 40 + 2 pi * 10 = 302.8319; its hole of 15: 94.2478. */
+static void
+plate_with_round_corners_is_302_8319_mm_of_cut (void **state)
+{
+  HutPart *plate
+      = hut_hand_parts_take (*state, "plate", hut_path_new_rect ((HutRect) { 0, 0, 100, 60 }, 10));
+  g_autoptr(GPtrArray) paths = NULL;
+
+  hut_region_take_hole (plate->region, hut_path_new_circle ((HutPoint) { 50, 30 }, 15));
+  paths = new_paths (*state);
+  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_CUT_OUTSIDE), 302.8318530717959, 1e-9);
+  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_CUT_INSIDE), 94.2477796076938, 1e-9);
+}
+
 /* The outline of one plate reaches from the margin at 10 to 110 and 70. */
 static void
 bounds_are_those_of_the_outermost_work (void **state)
@@ -197,6 +211,7 @@ main (void)
   const struct CMUnitTest tests[] = {
     BY_HAND (names_come_first_then_all_holes_then_all_outlines),
     BY_HAND (lengths_are_those_of_the_tool_with_kerf),
+    BY_HAND (plate_with_round_corners_is_302_8319_mm_of_cut),
     BY_HAND (bounds_are_those_of_the_outermost_work),
     BY_HAND (part_too_small_for_a_name_is_cut_without_one),
     BY_HAND (cut_that_kerf_swallows_is_an_error_that_names_the_part),
