@@ -30,11 +30,12 @@
  * foot this far beyond an edge is on its end: at a smooth join, rounding must not lose it to both
  * edges. */
 #define END_MM 1e-6
+/* Less than this (sine) is no turn: rounding of doubles. */
+#define TURN_DUST 1e-9
+
 /* Where a chord is tried between parallel edges, share of their overlap: in the middle, and near
  * the ends in case something comes between. Own choice. */
 static const double parallel_at_ratio[] = { 0.5, 0.0625, 0.9375 };
-/* Less than this (sine) is no turn: rounding of doubles. */
-#define TURN_DUST 1e-9
 
 /* A segment and the corner it starts from. */
 typedef struct
@@ -285,7 +286,8 @@ try_corner_and_edge (Search *self,
 
       if (!(gap_mm > 0 && gap_mm < self->narrowest_mm))
         return;
-      /* Seen from its very centre, an arc is no nearer than its ends: those are somebody's corners. */
+      /* Seen from its very centre, an arc is no nearer than its ends: those are somebody's
+       * corners. */
       if (away_mm == 0 || !faces (b, hut_point_unit (from)))
         return;
       foot = hut_point_along (b->centre, from, b->radius_mm / away_mm);

@@ -18,7 +18,8 @@ typedef struct
  *
  * A web is a chord through the material that is shortest among its neighbours: it cannot be made
  * shorter by moving either end along the border. The corner of a rectangle is no web, a slanted
- * bridge between two holes is one.
+ * bridge between two holes is one, a tongue that tapers to its tip is none. Edges that the grid has
+ * bent apart by less than a thousandth count as parallel, so a tongue between them is one.
  *
  * Returns: TRUE and @web when one is narrower than @limit_mm; FALSE with @web untouched otherwise
  */
