@@ -25,7 +25,7 @@ gboolean hut_geos_path_is_simple (const HutPath *self);
 /* Area of the boolean result, mm2; -1 on error. */
 double hut_geos_op_area_mm2 (const HutRegion *a, const HutRegion *b, HutGeosOp op, GError **error);
 /* (element-type HutRegion) (transfer full): the pieces, as polygons of plain lines; empty when
- * nothing is left or the regions only touch; NULL on error. */
+ * no area is left; NULL on error. */
 GPtrArray *hut_geos_op (const HutRegion *a,
                         const HutRegion *b,
                         HutGeosOp op,
