@@ -71,13 +71,6 @@ on_drag_begin (GtkDragSource *source,
 }
 
 static void
-hut_shelf_row_dispose (GObject *object)
-{
-  gtk_widget_dispose_template (GTK_WIDGET (object), HUT_TYPE_SHELF_ROW);
-  G_OBJECT_CLASS (hut_shelf_row_parent_class)->dispose (object);
-}
-
-static void
 hut_shelf_row_finalize (GObject *object)
 {
   hut_opening_free (HUT_SHELF_ROW (object)->opening);
@@ -89,7 +82,6 @@ hut_shelf_row_class_init (HutShelfRowClass *klass)
 {
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
-  G_OBJECT_CLASS (klass)->dispose = hut_shelf_row_dispose;
   G_OBJECT_CLASS (klass)->finalize = hut_shelf_row_finalize;
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/hutchwright/Hutchwright/hut-shelf-row.ui");

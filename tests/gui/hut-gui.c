@@ -2,6 +2,8 @@
  * server. SPDX-License-Identifier: GPL-3.0-or-later */
 #include "config.h"
 #include "hut-gui.h"
+#include "app/hut-application.h"
+#include "app/hut-main-window.h"
 #include <gdk/x11/gdkx.h>
 #include <math.h>
 #include <xdo.h>
@@ -38,36 +40,43 @@ hut_gui_spin (void)
     g_main_context_iteration (NULL, TRUE);
 }
 
-static void
-show_window (HutGui *self)
+/* One for the whole run: accelerators belong to it. */
+static GtkApplication *
+get_application (void)
 {
-  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0);
+  static HutApplication *application;
+  g_autoptr (GError) error = NULL;
 
-  self->window = gtk_window_new ();
-  gtk_window_set_decorated (GTK_WINDOW (self->window), FALSE);
-  gtk_window_set_default_size (GTK_WINDOW (self->window), 1366, 768);
-  self->shelf = hut_shelf_new (self->session);
-  gtk_widget_set_size_request (self->shelf, 240, -1);
-  self->canvas = hut_canvas_new (self->session);
-  g_object_bind_property (self->canvas, "scale", self->shelf, "drag-scale", G_BINDING_SYNC_CREATE);
-  gtk_box_append (GTK_BOX (box), self->shelf);
-  gtk_box_append (GTK_BOX (box), self->canvas);
-  gtk_window_set_child (GTK_WINDOW (self->window), box);
-  gtk_window_present (GTK_WINDOW (self->window));
+  if (application == NULL)
+    {
+      application = hut_application_new ();
+      assert_ok (g_application_register (G_APPLICATION (application), NULL, &error), error);
+    }
+  return GTK_APPLICATION (application);
 }
 
 void
 hut_gui_open (HutGui *self,
               HutDesign *design)
 {
+  self->window = hut_main_window_new (get_application ());
+  self->session = g_object_ref (hut_main_window_get_session (HUT_MAIN_WINDOW (self->window)));
+  hut_session_replace (self->session, design, NULL, FALSE);
   g_object_set (gtk_settings_get_default (), "gtk-enable-animations", FALSE, NULL);
-  self->session = hut_session_new (design);
-  show_window (self);
-  hut_gui_wait_for (gtk_widget_get_mapped (self->canvas));
-  hut_gui_wait_for (gtk_widget_get_width (self->canvas) > 800);
+  gtk_widget_activate_action (self->window, "win.step", "s", "openings");
+  gtk_window_set_default_size (GTK_WINDOW (self->window), HUT_GUI_WIDTH_PX, HUT_GUI_HEIGHT_PX);
+  gtk_window_present (GTK_WINDOW (self->window));
+
+  self->canvas = hut_gui_find (self->window, HUT_TYPE_CANVAS, NULL);
+  self->shelf = hut_gui_find (self->window, HUT_TYPE_SHELF, NULL);
+  assert_non_null (self->canvas);
+  assert_non_null (self->shelf);
+  hut_gui_wait_for (gtk_widget_get_mapped (self->canvas) && gtk_widget_get_mapped (self->shelf));
+  hut_gui_wait_for (gtk_widget_get_width (self->canvas) > HUT_GUI_WIDTH_PX / 3);
   xdo_focus_window (get_xdo (),
                     gdk_x11_surface_get_xid (gtk_native_get_surface (GTK_NATIVE (self->window))));
   hut_gui_wait_for (gtk_window_is_active (GTK_WINDOW (self->window)));
+  gtk_widget_activate_action (self->canvas, "canvas.zoom-fit", NULL);
   hut_gui_move ((HutGuiPoint){ 2, 2 });
 }
 
@@ -76,8 +85,8 @@ hut_gui_close (HutGui *self)
 {
   if (self->window != NULL)
     gtk_window_destroy (GTK_WINDOW (self->window));
-  hut_gui_spin ();
   g_clear_object (&self->session);
+  hut_gui_spin ();
 }
 
 /* ---- places --------------------------------------------------------------------------------- */

@@ -1,5 +1,5 @@
-/* tests/gui/hut-gui.h: a window in this process, worked with real pointer and key events of the X
- * server. SPDX-License-Identifier: GPL-3.0-or-later */
+/* tests/gui/hut-gui.h: the program's window in this process, worked with real pointer and key
+ * events of the X server. SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 #include "app/hut-canvas.h"
 #include "app/hut-shelf.h"
@@ -11,10 +11,12 @@ typedef struct
   GtkWidget *window, *canvas, *shelf;
 } HutGui;
 
+#define HUT_GUI_WIDTH_PX 1366
+#define HUT_GUI_HEIGHT_PX 768
 #define HUT_GUI_DEADLINE_S                                                                         \
   20 /* for any one thing to happen; far more than a loaded machine needs */
 
-/* @design: (transfer full). Comes back when all is on the screen and has its size. */
+/* @design: (transfer full): shown at the step Openings. Comes back when all is on the screen. */
 void hut_gui_open (HutGui *self, HutDesign *design);
 void hut_gui_close (HutGui *self);
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (HutGui, hut_gui_close)

@@ -146,6 +146,7 @@ hovering_shows_findings_and_leaving_takes_all_back (void **state)
   hut_gui_release ();
   for (int i = 0; i < 5; i++)
     hut_gui_spin ();
+  hut_gui_hold ("ctrl", FALSE);
   assert_int_equal (count_openings (&gui), before);
   assert_false (hut_session_can_undo (gui.session));
 }
