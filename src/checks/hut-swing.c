@@ -283,8 +283,7 @@ comes_nearer (const Mover *mover,
 }
 
 /* The worst of all pairs in @overall. In @moving (nullable) the worst of those that come nearer
- * than
- * @moving_limit_mm while the lid moves. */
+ * than @moving_limit_mm while the lid moves. */
 static void
 find_worst (const GArray *movers,
             const GArray *obstacles,

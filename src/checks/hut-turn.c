@@ -24,9 +24,8 @@
 #include <stdlib.h>
 
 #define CORNERS 4
-#define EVENTS_MAX                                                                               \
-  (2 + 2 * CORNERS * 8) /* ends, and 8 crossings per corner of either rectangle                  \
-                         */
+/* Ends, and 8 crossings per corner of either rectangle. */
+#define EVENTS_MAX (2 + 2 * CORNERS * 8)
 
 static const double quarter_rad = G_PI / 2.0;
 
