@@ -104,3 +104,24 @@ hut_random_typed (HutRandom *self,
 
   return CLAMP (typed, least, most);
 }
+
+static guint64
+from_environment (const char *name,
+                  guint64 otherwise)
+{
+  const char *text = g_getenv (name);
+
+  return text != NULL ? g_ascii_strtoull (text, NULL, 10) : otherwise;
+}
+
+guint64
+hut_random_seed_count (guint64 otherwise)
+{
+  return from_environment ("HUT_SEEDS", otherwise);
+}
+
+guint64
+hut_random_first_seed (void)
+{
+  return from_environment ("HUT_FIRST_SEED", 1);
+}

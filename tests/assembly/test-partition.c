@@ -16,14 +16,6 @@
 #define VOLUME_TOLERANCE_RATIO 1e-9
 #define AREA_TOLERANCE_MM2 1e-6
 
-static guint64
-from_environment (const char *name, guint64 otherwise)
-{
-  const char *text = g_getenv (name);
-
-  return text != NULL ? g_ascii_strtoull (text, NULL, 10) : otherwise;
-}
-
 typedef struct
 {
   HutDesign *design;
@@ -399,8 +391,8 @@ check_webs (const Case *one)
 static int
 look_at_all_designs (void **state)
 {
-  const guint64 first = from_environment ("HUT_FIRST_SEED", 1);
-  const guint64 count = from_environment ("HUT_SEEDS", SEEDS_DEFAULT);
+  const guint64 first = hut_random_first_seed ();
+  const guint64 count = hut_random_seed_count (SEEDS_DEFAULT);
 
   findings.designs = count;
   for (guint64 seed = first; seed < first + count; seed++)
