@@ -211,6 +211,15 @@ hut_gui_key (const char *key)
 }
 
 void
+hut_gui_enter (const char *text)
+{
+  const useconds_t pause_us = 2000; /* own choice: a fast typist's, not a machine's */
+
+  xdo_enter_text_window (get_xdo (), CURRENTWINDOW, text, pause_us);
+  hut_gui_spin ();
+}
+
+void
 hut_gui_hold (const char *key,
               gboolean down)
 {

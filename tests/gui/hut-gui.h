@@ -61,6 +61,8 @@ void hut_gui_drag (HutGuiPoint from, HutGuiPoint to);
 void hut_gui_wheel (gboolean up);
 /* "ctrl+z", "Tab", ...: pressed and let go. */
 void hut_gui_key (const char *key);
+/* Text, letter by letter. */
+void hut_gui_enter (const char *text);
 /* A modifier that is held for a while. */
 void hut_gui_hold (const char *key, gboolean down);
 
