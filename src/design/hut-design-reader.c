@@ -8,11 +8,9 @@
 #include "config.h"
 #include "design/hut-design-reader.h"
 #include "design/hut-file.h"
+#include "design/hut-id-book.h"
 #include "design/hut-value-reader.h"
 #include <string.h>
-
-/* Ids that a message lists at most. Own choice: fits a line. */
-#define LISTED_IDS_MAX 12
 
 /* XML 1.0, 2.3: white space. */
 #define BLANKS " \t\r\n"
@@ -22,33 +20,15 @@
 
 typedef struct
 {
-  const HutAttributeFormat *format;
-  char *owner; /* "panel 'lid-top'" or "" */
-  char *id;
-  long line;
-} Reference;
-
-typedef struct
-{
   const char *name;
   GError **error;
-  GHashTable *lines; /* "stock plywood" -> line of that element */
-  GArray *references; /* Reference */
+  HutIdBook *book;
 } Reader;
 
 static gboolean read_element (Reader *self,
                               xmlNode *node,
                               const HutElementFormat *format,
                               gpointer target);
-
-static void
-reference_clear (gpointer data)
-{
-  Reference *reference = data;
-
-  g_free (reference->owner);
-  g_free (reference->id);
-}
 
 static void G_GNUC_PRINTF (3, 4)
 set_value_error (Reader *self,
@@ -139,43 +119,33 @@ check_attribute_names (Reader *self,
   return TRUE;
 }
 
+/* Notes the id that an element has or names. */
 static gboolean
 note_id (Reader *self,
          xmlNode *node,
-         const HutElementFormat *format,
+         const HutElementFormat *element,
+         const HutAttributeFormat *format,
          const char *id)
 {
-  g_autofree char *key = g_strdup_printf ("%s %s", format->name, id);
-  gpointer first = NULL;
+  const long line = xmlGetLineNo (node);
 
-  if (g_hash_table_lookup_extended (self->lines, key, NULL, &first))
+  if (format->kind == HUT_VALUE_ID)
     {
-      set_value_error (self, xmlGetLineNo (node),
-                       "id '%s' of <%s> is already used in line %ld; "
-                       "allowed: a different id for every <%s>",
-                       id, format->name, (long) GPOINTER_TO_SIZE (first), format->name);
-      return FALSE;
+      g_autofree char *fault = hut_id_book_add (self->book, element->name, id, line);
+
+      if (fault != NULL)
+        set_value_error (self, line, "%s", fault);
+      return fault == NULL;
     }
-  g_hash_table_insert (self->lines, g_steal_pointer (&key), GSIZE_TO_POINTER (xmlGetLineNo (node)));
+  if (format->kind == HUT_VALUE_REFERENCE)
+    {
+      g_autofree char *title = dup_title (node, element);
+      g_autofree char *what = title[0] == '<' ? g_strdup (format->label)
+                                              : g_strdup_printf ("%s of %s", format->label, title);
+
+      hut_id_book_refer (self->book, format->refers_to, id, what, line);
+    }
   return TRUE;
-}
-
-static void
-note_reference (Reader *self,
-                xmlNode *node,
-                const HutElementFormat *element,
-                const HutAttributeFormat *format,
-                const char *id)
-{
-  g_autofree char *title = dup_title (node, element);
-  const Reference reference = {
-    .format = format,
-    .owner = title[0] == '<' ? g_strdup ("") : g_strdup_printf (" of %s", title),
-    .id = g_strdup (id),
-    .line = xmlGetLineNo (node),
-  };
-
-  g_array_append_val (self->references, reference);
 }
 
 static void
@@ -218,10 +188,8 @@ read_attributes (Reader *self,
           set_attribute_error (self, node, element, format, text == NULL, fault);
           return FALSE;
         }
-      if (format->kind == HUT_VALUE_ID && !note_id (self, node, element, text))
+      if (text != NULL && !note_id (self, node, element, format, text))
         return FALSE;
-      if (format->kind == HUT_VALUE_REFERENCE && text != NULL)
-        note_reference (self, node, element, format, text);
     }
   return TRUE;
 }
@@ -457,57 +425,15 @@ read_element (Reader *self,
 
 /* ---- the whole ------------------------------------------------------------------------------ */
 
-static int
-compare_texts (gconstpointer a,
-               gconstpointer b)
-{
-  return strcmp (*(const char *const *) a, *(const char *const *) b);
-}
-
-static char *
-dup_ids (const Reader *self,
-         const char *element)
-{
-  g_autofree char *start = g_strdup_printf ("%s ", element);
-  g_autoptr(GPtrArray) ids = g_ptr_array_new ();
-  GHashTableIter iter;
-  gpointer key;
-  g_autoptr(GString) list = g_string_new (NULL);
-
-  g_hash_table_iter_init (&iter, self->lines);
-  while (g_hash_table_iter_next (&iter, &key, NULL))
-    if (g_str_has_prefix (key, start))
-      g_ptr_array_add (ids, (char *) key + strlen (start));
-  g_ptr_array_sort (ids, compare_texts);
-  for (guint i = 0; i < ids->len && i < LISTED_IDS_MAX; i++)
-    g_string_append_printf (list, "%s%s", i > 0 ? ", " : "", (char *) g_ptr_array_index (ids, i));
-  if (ids->len > LISTED_IDS_MAX)
-    g_string_append (list, ", ...");
-  if (ids->len == 0)
-    g_string_append_printf (list, "none, as there is no <%s>", element);
-  return g_string_free (g_steal_pointer (&list), FALSE);
-}
-
 static gboolean
 check_references (Reader *self)
 {
-  for (guint i = 0; i < self->references->len; i++)
-    {
-      const Reference *reference = &g_array_index (self->references, Reference, i);
-      const char *element = reference->format->refers_to;
-      g_autofree char *key = g_strdup_printf ("%s %s", element, reference->id);
+  long line = 0;
+  g_autofree char *fault = hut_id_book_dup_fault (self->book, &line);
 
-      if (!g_hash_table_contains (self->lines, key))
-        {
-          g_autofree char *allowed = dup_ids (self, element);
-          g_autofree char *shown = hut_value_dup_shown (reference->id);
-
-          set_value_error (self, reference->line, "%s%s is '%s', which no <%s> has; allowed: %s",
-                           reference->format->label, reference->owner, shown, element, allowed);
-          return FALSE;
-        }
-    }
-  return TRUE;
+  if (fault != NULL)
+    set_value_error (self, line, "%s", fault);
+  return fault == NULL;
 }
 
 /* A namespace of ours with another number, or a higher version: what a later program writes. */
@@ -555,12 +481,10 @@ hut_design_read (xmlNode *root,
 {
   g_return_val_if_fail (root != NULL && name != NULL, NULL);
 
-  g_autoptr(GHashTable) lines = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
-  g_autoptr(GArray) references = g_array_new (FALSE, FALSE, sizeof (Reference));
+  g_autoptr(HutIdBook) book = hut_id_book_new ();
   g_autoptr(HutDesign) design = hut_design_new_empty ();
-  Reader reader = { name, error, lines, references };
+  Reader reader = { name, error, book };
 
-  g_array_set_clear_func (references, reference_clear);
   if (!check_version (&reader, root) || !read_element (&reader, root, &hut_design_format, design)
       || !check_references (&reader))
     return NULL;

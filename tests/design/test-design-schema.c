@@ -186,14 +186,13 @@ reader_and_schema_agree_about_elements (void **state)
 }
 
 static const char *const texts[] = {
-  "", " ", "5", " 5", "5 ", "+5", "-5", ".5", "5.", "5.e1", "5e-1", "1e400", "-1e400", "NaN",
-  "INF", "inf", "0x10", "1,5", "5mm", "--5", "5e", "e5", ".", "+", "1.2.3", "yes", "no", "Yes",
-  "true", "static", "moving", "wall", "lid-top", "lid-roof", "top", "body", "centre", "a b",
-  "a:b", "-a", "\u00e4", "01", "1", "2", " wall", "wall ",
+  "", " ", "5", " 5", "5 ", "+5", "-5", ".5", "5.", "5.e1", "1e400", "NaN", "INF", "0x10", "1,5",
+  "5e", ".", "1.2.3", "yes", "Yes", "static", "wall", " wall", "wall ", "lid-top", "lid-roof",
+  "centre", "a b", "a:b", "-a", "\u00e4", "01", "1",
 };
 
-/* Compares the document with each text as attribute @name of element @n, and without it; leaves it as
- * it was. @name is not of this document. */
+/* Compares the document with each text as attribute @name of element @n, and without it; leaves it
+ * as it was. @name is not of this document. */
 static void
 compare_texts (xmlDoc *document,
                guint n,
@@ -238,8 +237,8 @@ reader_and_schema_agree_about_attributes (void **state)
         }
     }
   assert_true (g_hash_table_size (seen) > 100);
-  assert_true (tally.n_taken > 400);
-  assert_true (tally.n_refused_by_both > 2000);
+  assert_true (tally.n_taken > 300);
+  assert_true (tally.n_refused_by_both > 1500);
   assert_true (tally.n_refused_by_reader > 100);
 }
 
