@@ -11,11 +11,16 @@
 #include <stdio.h>
 #include <cmocka.h>
 
-/* Tests run in the locale of their environment, as the program does: the setup "comma" depends on it. */
+/* Tests run in the locale of their environment, as the program does: the setup "comma" depends on it.
+ * HUT_CASES='*arc*' runs only the cases of such a name. */
 __attribute__ ((constructor)) static void
-hut_assert_use_locale (void)
+hut_assert_prepare (void)
 {
+  const char *cases = g_getenv ("HUT_CASES");
+
   setlocale (LC_ALL, "");
+  if (cases != NULL)
+    cmocka_set_test_filter (cases);
 }
 
 #define assert_near(value, expected, tolerance)                                                     \
