@@ -92,29 +92,44 @@ hut_choice_list_style (GtkDropDown *control)
 }
 
 static gboolean
-shows_already (GListModel *model,
-               const GPtrArray *names)
+is_same (GtkStringList *list,
+         guint position,
+         const char *name)
 {
-  if (!GTK_IS_STRING_LIST (model) || g_list_model_get_n_items (model) != names->len)
-    return FALSE;
-  for (guint i = 0; i < names->len; i++)
-    if (g_strcmp0 (gtk_string_list_get_string (GTK_STRING_LIST (model), i),
-                   g_ptr_array_index (names, i))
-        != 0)
-      return FALSE;
-  return TRUE;
+  return g_strcmp0 (gtk_string_list_get_string (list, position), name) == 0;
 }
 
+/* Only what differs is replaced, and the list itself stays: this may run while the control tells of
+ * a choice, and then its model must not go. */
 void
 hut_choice_list_set (GtkDropDown *control,
                      const GPtrArray *names)
 {
   g_return_if_fail (GTK_IS_DROP_DOWN (control) && names != NULL);
 
-  if (shows_already (gtk_drop_down_get_model (control), names))
+  GListModel *model = gtk_drop_down_get_model (control);
+  g_autoptr(GtkStringList) list
+      = GTK_IS_STRING_LIST (model) ? GTK_STRING_LIST (g_object_ref (model)) : NULL;
+  g_autoptr(GPtrArray) added = g_ptr_array_new ();
+  guint count, start = 0, end = 0;
+
+  if (list == NULL)
+    {
+      list = gtk_string_list_new (NULL);
+      gtk_drop_down_set_model (control, G_LIST_MODEL (list));
+    }
+  count = g_list_model_get_n_items (G_LIST_MODEL (list));
+  while (start < MIN (count, names->len)
+         && is_same (list, start, g_ptr_array_index (names, start)))
+    start++;
+  while (end < MIN (count, names->len) - start
+         && is_same (list, count - 1 - end, g_ptr_array_index (names, names->len - 1 - end)))
+    end++;
+  if (start + end == count && start + end == names->len)
     return;
-  g_autoptr (GtkStringList) list = gtk_string_list_new (NULL);
-  for (guint i = 0; i < names->len; i++)
-    gtk_string_list_append (list, g_ptr_array_index (names, i));
-  gtk_drop_down_set_model (control, G_LIST_MODEL (list));
+  for (guint i = start; i < names->len - end; i++)
+    g_ptr_array_add (added, g_ptr_array_index (names, i));
+  g_ptr_array_add (added, NULL);
+  gtk_string_list_splice (list, start, count - start - end,
+                          (const char *const *) added->pdata);
 }

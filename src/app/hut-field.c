@@ -3,6 +3,7 @@
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
 #include "app/hut-field.h"
+#include "app/hut-checked-entry.h"
 #include "app/hut-number-entry.h"
 
 struct _HutField
@@ -41,7 +42,7 @@ name_control (HutField *self)
 
   if (self->control == NULL)
     return;
-  if (HUT_IS_NUMBER_ENTRY (self->control))
+  if (HUT_IS_NUMBER_ENTRY (self->control) || HUT_IS_CHECKED_ENTRY (self->control))
     {
       g_object_set (self->control, "title", title, NULL);
       return;
