@@ -20,6 +20,10 @@ then
 fi
 build "$plain" --buildtype=debugoptimized
 build "$sanitized" --buildtype=debugoptimized -Db_sanitize=address,undefined -Db_lundef=false
+for folder in "$plain" "$sanitized"
+do
+  [ -d "$folder/tests" ] || die "$folder has no tests: meson found no cmocka, librsvg or libxdo"
+done
 
 # A locale with a comma as the decimal mark, private to the build folder.
 if [ ! -d "$plain/locale/de_DE.UTF-8" ]
