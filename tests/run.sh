@@ -13,11 +13,14 @@ plain=$root/build
 sanitized=$root/build-asan
 
 install_packages "$root/src/packages.txt" "$root/tests/packages.txt"
-# A build folder that src/run.sh configured before the test library was there has no tests.
-if [ -f "$plain/build.ninja" ] && [ ! -d "$plain/tests" ]
-then
-  meson setup --reconfigure "$plain" "$root" >&2 || die "meson could not configure $plain"
-fi
+# A folder that was configured before the test libraries were there has no tests.
+for folder in "$plain" "$sanitized"
+do
+  if [ -f "$folder/build.ninja" ] && [ ! -d "$folder/tests" ]
+  then
+    meson setup --reconfigure "$folder" "$root" >&2 || die "meson could not configure $folder"
+  fi
+done
 build "$plain" --buildtype=debugoptimized
 build "$sanitized" --buildtype=debugoptimized -Db_sanitize=address,undefined -Db_lundef=false
 for folder in "$plain" "$sanitized"
