@@ -15,8 +15,8 @@ hut_scratch_new (void)
   return self;
 }
 
-static void
-remove_tree (const char *path)
+void
+hut_scratch_remove_tree (const char *path)
 {
   if (g_file_test (path, G_FILE_TEST_IS_DIR) && !g_file_test (path, G_FILE_TEST_IS_SYMLINK))
     {
@@ -27,7 +27,7 @@ remove_tree (const char *path)
         {
           g_autofree char *child = g_build_filename (path, name, NULL);
 
-          remove_tree (child);
+          hut_scratch_remove_tree (child);
         }
     }
   g_remove (path);
@@ -37,7 +37,7 @@ void
 hut_scratch_free (char *self)
 {
   if (self != NULL)
-    remove_tree (self);
+    hut_scratch_remove_tree (self);
   g_free (self);
 }
 

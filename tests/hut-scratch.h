@@ -8,6 +8,9 @@ char *hut_scratch_new (void);
 /* Removes it with all that is in it. (transfer full) */
 void hut_scratch_free (char *self);
 
+/* Removes @path with all that is in it; links are not followed. */
+void hut_scratch_remove_tree (const char *path);
+
 /* (transfer full): all that is below @folder, sorted, one a line: "name=content" of a file and
  * "name/" of a folder. Names that begin with a dot too. */
 char *hut_scratch_list (const char *folder);

@@ -23,6 +23,7 @@
 #define FOLDER_MODE 0700
 #define FILE_MODE 0600
 #define NO_FILE (-1)
+#define NS_PER_US 1000
 
 struct _HutAutosave
 {
@@ -274,8 +275,8 @@ compare_newest_first (gconstpointer a,
 {
   const HutRecovery *const *first = a, *const *second = b;
 
-  if ((*first)->written_s != (*second)->written_s)
-    return (*first)->written_s > (*second)->written_s ? -1 : 1;
+  if ((*first)->written_us != (*second)->written_us)
+    return (*first)->written_us > (*second)->written_us ? -1 : 1;
   return strcmp ((*first)->path, (*second)->path);
 }
 
@@ -301,7 +302,8 @@ hut_recovery_list (void)
         continue;
       recovery = g_new0 (HutRecovery, 1);
       recovery->origin = dup_origin (origin_path);
-      recovery->written_s = info.st_mtime;
+      recovery->written_us
+          = info.st_mtim.tv_sec * G_USEC_PER_SEC + info.st_mtim.tv_nsec / NS_PER_US;
       recovery->path = g_steal_pointer (&path);
       g_ptr_array_add (list, recovery);
     }

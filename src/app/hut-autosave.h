@@ -26,7 +26,7 @@ typedef struct
 {
   char *path;       /* of the recovery file */
   char *origin;     /* file that the design was read from, or NULL */
-  gint64 written_s; /* when, seconds since 1970 UTC */
+  gint64 written_us; /* when, microseconds since 1970 UTC */
 } HutRecovery;
 
 void hut_recovery_free (HutRecovery *self);

@@ -4,6 +4,7 @@
 #include "config.h"
 #include "app/hut-findings-list.h"
 #include "app/hut-finding-row.h"
+#include "app/hut-pick-list.h"
 #include "app/hut-refresh.h"
 #include <glib/gi18n.h>
 #include <locale.h>
@@ -18,9 +19,7 @@ struct _HutFindingsList
   GtkListView *list;
 
   HutSession *session;
-  GListStore *entries; /* HutListEntry */
-  GtkSingleSelection *selection;
-  gboolean filling;
+  HutPickList *picks;
 };
 
 static guint chosen_signal;
@@ -67,10 +66,7 @@ show_selected (HutFindingsList *self)
 {
   const int selected = hut_session_get_selected_finding (self->session);
 
-  self->filling = TRUE;
-  gtk_single_selection_set_selected (self->selection,
-                                     selected >= 0 ? (guint)selected : GTK_INVALID_LIST_POSITION);
-  self->filling = FALSE;
+  hut_pick_list_show (self->picks, selected >= 0 ? (guint)selected : GTK_INVALID_LIST_POSITION);
 }
 
 static void
@@ -96,9 +92,7 @@ refresh (GtkWidget *widget)
         .number = i + 1,
       };
     }
-  self->filling = TRUE;
-  hut_list_entries_sync (self->entries, contents, findings->len);
-  self->filling = FALSE;
+  hut_pick_list_sync (self->picks, contents, findings->len);
   show_counts (self, findings);
   gtk_stack_set_visible_child_name (self->stack, findings->len > 0 ? "list" : "empty");
   show_selected (self);
@@ -122,46 +116,10 @@ static void
 choose (HutFindingsList *self,
         guint position)
 {
-  if (position == GTK_INVALID_LIST_POSITION || hut_refresh_is_queued (GTK_WIDGET (self)))
+  if (hut_refresh_is_queued (GTK_WIDGET (self)))
     return;
   hut_session_select_finding (self->session, (int)position);
   g_signal_emit (self, chosen_signal, 0, (int)position);
-}
-
-static void
-on_selected (HutFindingsList *self)
-{
-  if (!self->filling)
-    choose (self, gtk_single_selection_get_selected (self->selection));
-}
-
-static void
-on_activate (HutFindingsList *self,
-             guint position)
-{
-  choose (self, position);
-}
-
-static void
-set_up_row (GtkSignalListItemFactory *factory,
-            GtkListItem *item)
-{
-  gtk_list_item_set_child (item, hut_finding_row_new ());
-}
-
-static void
-bind_row (GtkSignalListItemFactory *factory,
-          GtkListItem *item)
-{
-  hut_finding_row_set_entry (HUT_FINDING_ROW (gtk_list_item_get_child (item)),
-                             gtk_list_item_get_item (item));
-}
-
-static void
-unbind_row (GtkSignalListItemFactory *factory,
-            GtkListItem *item)
-{
-  hut_finding_row_set_entry (HUT_FINDING_ROW (gtk_list_item_get_child (item)), NULL);
 }
 
 static void
@@ -170,8 +128,7 @@ hut_findings_list_dispose (GObject *object)
   HutFindingsList *self = HUT_FINDINGS_LIST (object);
 
   g_clear_pointer (&self->content, gtk_widget_unparent);
-  g_clear_object (&self->selection);
-  g_clear_object (&self->entries);
+  g_clear_object (&self->picks);
   g_clear_object (&self->session);
   G_OBJECT_CLASS (hut_findings_list_parent_class)->dispose (object);
 }
@@ -190,27 +147,14 @@ hut_findings_list_class_init (HutFindingsListClass *class)
   gtk_widget_class_bind_template_child (widget_class, HutFindingsList, counts);
   gtk_widget_class_bind_template_child (widget_class, HutFindingsList, stack);
   gtk_widget_class_bind_template_child (widget_class, HutFindingsList, list);
-  gtk_widget_class_bind_template_callback (widget_class, on_activate);
 }
 
 static void
 hut_findings_list_init (HutFindingsList *self)
 {
-  g_autoptr (GtkListItemFactory) factory = gtk_signal_list_item_factory_new ();
-
   gtk_widget_init_template (GTK_WIDGET (self));
-  g_signal_connect (factory, "setup", G_CALLBACK (set_up_row), NULL);
-  g_signal_connect (factory, "bind", G_CALLBACK (bind_row), NULL);
-  g_signal_connect (factory, "unbind", G_CALLBACK (unbind_row), NULL);
-  gtk_list_view_set_factory (self->list, factory);
-  self->entries = g_list_store_new (HUT_TYPE_LIST_ENTRY);
-  self->selection = gtk_single_selection_new (g_object_ref (G_LIST_MODEL (self->entries)));
-  gtk_single_selection_set_autoselect (self->selection, FALSE);
-  gtk_single_selection_set_can_unselect (self->selection, TRUE);
-  gtk_single_selection_set_selected (self->selection, GTK_INVALID_LIST_POSITION);
-  gtk_list_view_set_model (self->list, GTK_SELECTION_MODEL (self->selection));
-  g_signal_connect_object (self->selection, "notify::selected", G_CALLBACK (on_selected), self,
-                           G_CONNECT_SWAPPED);
+  self->picks = hut_pick_list_new (self->list, HUT_TYPE_FINDING_ROW);
+  g_signal_connect_object (self->picks, "picked", G_CALLBACK (choose), self, G_CONNECT_SWAPPED);
 }
 
 GtkWidget *
@@ -234,7 +178,7 @@ hut_findings_list_step (HutFindingsList *self,
 {
   g_return_if_fail (HUT_IS_FINDINGS_LIST (self));
 
-  const int count = (int)g_list_model_get_n_items (G_LIST_MODEL (self->entries));
+  const int count = (int)hut_pick_list_get_count (self->picks);
   const int selected = hut_session_get_selected_finding (self->session);
 
   if (count == 0)

@@ -5,6 +5,7 @@
 #include "app/hut-item-list.h"
 #include "app/hut-item-row.h"
 #include "app/hut-panel-choices.h"
+#include "app/hut-pick-list.h"
 #include "app/hut-refresh.h"
 #include "app/hut-settings.h"
 #include <glib/gi18n.h>
@@ -17,9 +18,7 @@ struct _HutItemList
   GtkListView *list;
 
   HutSession *session;
-  GListStore *entries; /* HutListEntry */
-  GtkSingleSelection *selection;
-  gboolean filling;
+  HutPickList *picks;
 };
 
 static guint chosen_signal;
@@ -112,16 +111,10 @@ show_selected (HutItemList *self)
   const char *selected = hut_session_get_selected (self->session);
   guint position = GTK_INVALID_LIST_POSITION;
 
-  for (guint i = 0; i < g_list_model_get_n_items (G_LIST_MODEL (self->entries)); i++)
-    {
-      g_autoptr (HutListEntry) entry = g_list_model_get_item (G_LIST_MODEL (self->entries), i);
-
-      if (selected != NULL && g_strcmp0 (hut_list_entry_get (entry)->id, selected) == 0)
-        position = i;
-    }
-  self->filling = TRUE;
-  gtk_single_selection_set_selected (self->selection, position);
-  self->filling = FALSE;
+  for (guint i = 0; selected != NULL && i < hut_pick_list_get_count (self->picks); i++)
+    if (g_strcmp0 (hut_pick_list_get (self->picks, i)->id, selected) == 0)
+      position = i;
+  hut_pick_list_show (self->picks, position);
 }
 
 static void
@@ -146,10 +139,7 @@ refresh (GtkWidget *widget)
       add_content (contents, texts, opening->id, opening->name, shape_icon_name (opening->shape),
                    dup_opening_text (opening));
     }
-  self->filling = TRUE;
-  hut_list_entries_sync (self->entries, (const HutListContent *)(void *)contents->data,
-                         contents->len);
-  self->filling = FALSE;
+  hut_pick_list_sync (self->picks, (const HutListContent *)(void *)contents->data, contents->len);
   gtk_stack_set_visible_child_name (self->stack, contents->len > 0 ? "list" : "empty");
   show_selected (self);
 }
@@ -161,52 +151,13 @@ on_derived (HutItemList *self)
 }
 
 static void
-choose (HutItemList *self,
-        guint position)
+on_picked (HutItemList *self,
+           guint position)
 {
-  if (position == GTK_INVALID_LIST_POSITION)
-    return;
-  g_autoptr (HutListEntry) entry = g_list_model_get_item (G_LIST_MODEL (self->entries), position);
-  g_autofree char *id = g_strdup (hut_list_entry_get (entry)->id);
+  g_autofree char *id = g_strdup (hut_pick_list_get (self->picks, position)->id);
 
   hut_session_select (self->session, id);
   g_signal_emit (self, chosen_signal, 0, id);
-}
-
-static void
-on_selected (HutItemList *self)
-{
-  if (!self->filling)
-    choose (self, gtk_single_selection_get_selected (self->selection));
-}
-
-static void
-on_activate (HutItemList *self,
-             guint position)
-{
-  choose (self, position);
-}
-
-static void
-set_up_row (GtkSignalListItemFactory *factory,
-            GtkListItem *item)
-{
-  gtk_list_item_set_child (item, hut_item_row_new ());
-}
-
-static void
-bind_row (GtkSignalListItemFactory *factory,
-          GtkListItem *item)
-{
-  hut_item_row_set_entry (HUT_ITEM_ROW (gtk_list_item_get_child (item)),
-                          gtk_list_item_get_item (item));
-}
-
-static void
-unbind_row (GtkSignalListItemFactory *factory,
-            GtkListItem *item)
-{
-  hut_item_row_set_entry (HUT_ITEM_ROW (gtk_list_item_get_child (item)), NULL);
 }
 
 static void
@@ -217,8 +168,7 @@ hut_item_list_dispose (GObject *object)
 
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
     gtk_widget_unparent (child);
-  g_clear_object (&self->selection);
-  g_clear_object (&self->entries);
+  g_clear_object (&self->picks);
   g_clear_object (&self->session);
   G_OBJECT_CLASS (hut_item_list_parent_class)->dispose (object);
 }
@@ -235,27 +185,14 @@ hut_item_list_class_init (HutItemListClass *class)
                                                "/org/hutchwright/Hutchwright/hut-item-list.ui");
   gtk_widget_class_bind_template_child (widget_class, HutItemList, stack);
   gtk_widget_class_bind_template_child (widget_class, HutItemList, list);
-  gtk_widget_class_bind_template_callback (widget_class, on_activate);
 }
 
 static void
 hut_item_list_init (HutItemList *self)
 {
-  g_autoptr (GtkListItemFactory) factory = gtk_signal_list_item_factory_new ();
-
   gtk_widget_init_template (GTK_WIDGET (self));
-  g_signal_connect (factory, "setup", G_CALLBACK (set_up_row), NULL);
-  g_signal_connect (factory, "bind", G_CALLBACK (bind_row), NULL);
-  g_signal_connect (factory, "unbind", G_CALLBACK (unbind_row), NULL);
-  gtk_list_view_set_factory (self->list, factory);
-  self->entries = g_list_store_new (HUT_TYPE_LIST_ENTRY);
-  self->selection = gtk_single_selection_new (g_object_ref (G_LIST_MODEL (self->entries)));
-  gtk_single_selection_set_autoselect (self->selection, FALSE);
-  gtk_single_selection_set_can_unselect (self->selection, TRUE);
-  gtk_single_selection_set_selected (self->selection, GTK_INVALID_LIST_POSITION);
-  gtk_list_view_set_model (self->list, GTK_SELECTION_MODEL (self->selection));
-  g_signal_connect_object (self->selection, "notify::selected", G_CALLBACK (on_selected), self,
-                           G_CONNECT_SWAPPED);
+  self->picks = hut_pick_list_new (self->list, HUT_TYPE_ITEM_ROW);
+  g_signal_connect_object (self->picks, "picked", G_CALLBACK (on_picked), self, G_CONNECT_SWAPPED);
 }
 
 void

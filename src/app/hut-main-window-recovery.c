@@ -73,7 +73,7 @@ hut_main_window_offer_recovery (HutMainWindow *self)
     return;
   g_clear_pointer (&self->recovery, hut_recovery_free);
   self->recovery = g_ptr_array_steal_index (list, 0);
-  when = g_date_time_new_from_unix_local (self->recovery->written_s);
+  when = g_date_time_new_from_unix_local (self->recovery->written_us / G_USEC_PER_SEC);
   time = when != NULL ? g_date_time_format (when, "%x %H:%M") : g_strdup ("?");
   name = self->recovery->origin != NULL ? g_filename_display_basename (self->recovery->origin)
                                         : g_strdup (_("a design without a file"));

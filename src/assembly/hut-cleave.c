@@ -1,5 +1,10 @@
 /* src/assembly/hut-cleave.c: a region parted along a line.
- * SPDX-License-Identifier: GPL-3.0-or-later */
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Loops of corners are kept in one list for outlines and holes alike; a crossing of the line is a
+ * corner with a number. From crossing to crossing in pairs, each chord either parts the loop that
+ * both lie on or joins two loops; the corners of a chord are made once and used by both sides. In the
+ * end counter-clockwise loops are pieces and clockwise ones their holes. */
 #define G_LOG_DOMAIN "hut-assembly"
 #include "config.h"
 #include "assembly/hut-cleave.h"
@@ -358,13 +363,33 @@ compare_pieces (gconstpointer a,
   return (p->along_mm > q->along_mm) - (p->along_mm < q->along_mm);
 }
 
+/* Each hole lies in one piece, as the region was valid and no hole without a crossing moved. */
+static gboolean
+give_hole (GPtrArray *regions,
+           HutPath *hole)
+{
+  const HutPoint probe = hut_path_get (hole, 0)->p;
+
+  for (guint i = 0; i < regions->len; i++)
+    {
+      HutRegion *region = g_ptr_array_index (regions, i);
+
+      if (!hut_path_contains (region->outer, probe))
+        continue;
+      hut_region_take_hole (region, hole);
+      return TRUE;
+    }
+  return FALSE;
+}
+
 static GPtrArray *
 collect_pieces (const GPtrArray *loops,
-                gboolean vertical)
+                gboolean vertical,
+                GError **error)
 {
   g_autoptr(GArray) pieces = g_array_new (FALSE, FALSE, sizeof (Piece));
-  g_autoptr(GPtrArray) holes = g_ptr_array_new ();
-  GPtrArray *regions = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_region_free);
+  g_autoptr(GPtrArray) holes = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_path_free);
+  g_autoptr(GPtrArray) regions = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_region_free);
 
   for (guint l = 0; l < loops->len; l++)
     {
@@ -384,18 +409,18 @@ collect_pieces (const GPtrArray *loops,
   g_array_sort (pieces, compare_pieces);
   for (guint i = 0; i < pieces->len; i++)
     g_ptr_array_add (regions, g_array_index (pieces, Piece, i).region);
-  for (guint h = 0; h < holes->len; h++)
+  while (holes->len > 0)
     {
-      HutPath *hole = g_ptr_array_index (holes, h);
-      const HutPoint probe = hut_path_get (hole, 0)->p;
-      guint i = 0;
+      HutPath *hole = g_ptr_array_steal_index (holes, 0);
 
-      while (i + 1 < regions->len
-             && !hut_path_contains (((HutRegion *)g_ptr_array_index (regions, i))->outer, probe))
-        i++;
-      hut_region_take_hole (g_ptr_array_index (regions, i), hole);
+      if (give_hole (regions, hole))
+        continue;
+      hut_path_free (hole);
+      g_set_error_literal (error, HUT_GEOM_ERROR, HUT_GEOM_ERROR_INVALID,
+                           "a hole of the region lies in none of its pieces");
+      return NULL;
     }
-  return regions;
+  return g_steal_pointer (&regions);
 }
 
 GPtrArray *
@@ -425,5 +450,5 @@ hut_region_cleave (const HutRegion *region,
       else
         join_loops (loops, p_loop, p, q_loop, q, chord);
     }
-  return collect_pieces (loops, seam->vertical);
+  return collect_pieces (loops, seam->vertical, error);
 }

@@ -364,19 +364,34 @@ hut_seam_plan_clear (HutSeamPlan *plan)
 
 /* ---- fingers on a line ----------------------------------------------------------------------- */
 
+/* Own choice: a seam that is to hold its pieces in line needs a finger and a slot on each side. */
+#define FINGERS_MIN 3
+
+static double
+finger_least_mm (const HutSeamJob *job)
+{
+  return MAX (2.0 * job->web_mm, HUT_GRID_MM);
+}
+
+double
+hut_seam_plan_shortest_mm (const HutSeamJob *job)
+{
+  return FINGERS_MIN * finger_least_mm (job) + 2.0 * job->web_mm;
+}
+
 static void
 add_zone (const HutSeamJob *job,
           double from_mm,
           double to_mm,
           GArray *zones)
 {
-  const double least_mm = MAX (2.0 * job->web_mm, HUT_GRID_MM);
+  const double least_mm = finger_least_mm (job);
   const guint count = to_mm > from_mm ? hut_finger_count (to_mm - from_mm,
                                                           MAX (job->finger_mm, least_mm), least_mm)
                                       : 1;
   const HutFingerZone zone = { hut_snap_mm (from_mm), hut_snap_mm (to_mm), count };
 
-  if (count >= 3)
+  if (count >= FINGERS_MIN)
     g_array_append_val (zones, zone);
 }
 

@@ -63,6 +63,10 @@ void hut_seam_plan_clear (HutSeamPlan *plan);
 /* Missing part of the wanted stagger at a line: 0 none .. 1 in line. */
 double hut_seam_plan_misaligned_ratio (const HutSeamJob *job, gboolean vertical, double at_mm);
 
+/* Shortest solid interval that holds a finger zone away from all else, mm: fewest fingers of the
+ * least width, and a web at each end. */
+double hut_seam_plan_shortest_mm (const HutSeamJob *job);
+
 /* (transfer full) (element-type HutFingerZone): fingers of a line on a piece that holds these solid
  * intervals; zones keep clear of the ends, of edge joints, and of @crossings (double, lines the other way). */
 GArray *hut_seam_plan_zones (const HutSeamJob *job, gboolean vertical, const GArray *intervals, const GArray *crossings) G_GNUC_WARN_UNUSED_RESULT;

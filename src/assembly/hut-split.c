@@ -1,5 +1,12 @@
 /* src/assembly/hut-split.c: panels and plates parted to the bed.
- * SPDX-License-Identifier: GPL-3.0-or-later */
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * What is too large for its sheet goes three ways: a job says what the seams must mind (openings,
+ * edge joints, lines of neighbours), the plan chooses the lines, and the region is cleaved along one
+ * line after the other, all vertical ones first. Panels come before plates, and a panel sees only
+ * the seams of those before it: so the stagger does not depend on a second pass. A panel whose
+ * cleaving fails on the way stays whole, its splices and troubles are taken back: nothing is ever
+ * half parted, and pieces always partition their panel. */
 #define G_LOG_DOMAIN "hut-assembly"
 #include "config.h"
 #include "assembly/hut-part-private.h"
@@ -181,7 +188,7 @@ record_splices (const Source *source,
       g_array_append_val (source->set->splices, splice);
       if (splice.finger_count == 0 && source->kind == HUT_PART_PANEL)
         add_trouble (source, HUT_SPLIT_BUTT, at, interval->to_mm - interval->from_mm,
-                     2.0 * job->web_mm * 3.0 + 2.0 * job->web_mm);
+                     hut_seam_plan_shortest_mm (job));
     }
 }
 
