@@ -3,6 +3,7 @@
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
 #include "app/hut-shelf-row.h"
+#include "app/hut-drag-escape.h"
 #include "app/hut-opening-icon.h"
 #include "app/hut-opening-type.h"
 #include "app/hut-ready-opening.h"
@@ -99,6 +100,7 @@ hut_shelf_row_init (HutShelfRow *self)
   gtk_drag_source_set_actions (source, GDK_ACTION_COPY);
   g_signal_connect (source, "prepare", G_CALLBACK (on_prepare), self);
   g_signal_connect (source, "drag-begin", G_CALLBACK (on_drag_begin), self);
+  hut_drag_escape_add (source);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (source));
 }
 
