@@ -3,7 +3,7 @@
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
 #include "app/hut-units.h"
-#include "design/hut-number.h"
+#include "format/hut-number.h"
 #include <glib/gi18n.h>
 #include <locale.h>
 #include <math.h>

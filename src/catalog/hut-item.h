@@ -9,6 +9,7 @@
  * A design carries a copy of every item that it uses: a file is whole without the catalogue, and a
  * catalogue that changes changes no design. */
 #pragma once
+#include "catalog/hut-screw.h"
 #include "geom/hut-path.h"
 
 /* Headings of the shelf. */
@@ -140,12 +141,27 @@ typedef struct
   GPtrArray *sources; /* HutItemSource */
 } HutItem;
 
+/* An item with that id, no cuts and no bodies: on one panel, held by screws, from either face, any
+ * thickness. */
 HutItem *hut_item_new (const char *id) G_GNUC_WARN_UNUSED_RESULT;
 HutItem *hut_item_copy (const HutItem *self) G_GNUC_WARN_UNUSED_RESULT;
+/* TRUE when both say the same; order of cuts, bodies, points and sources counts. */
 gboolean hut_item_equal (const HutItem *a, const HutItem *b);
 void hut_item_free (HutItem *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutItem, hut_item_free)
 
-/* Outlines of a cut about (0,0) of the item, counter-clockwise, mm. @screw_hole_mm: diameter for
- * SCREW cuts (see hut-screw.h). (transfer full) */
+HutItemSource *hut_item_source_new (const char *of, const char *source) G_GNUC_WARN_UNUSED_RESULT;
+void hut_item_source_free (HutItemSource *self);
+
+/* Box round all cuts of a leaf, screw holes by their class, and the flange when it is on leaf 0; mm,
+ * item frame. Empty (u1 < u0) when the leaf has none. */
+HutRect hut_item_bounds (const HutItem *self, guint leaf, HutHoleClass hole_class);
+
+/* Diameter of the hole of a SCREW cut, mm: ISO 273 where it goes through, a pilot where it goes into
+ * the wood; 0 for other cuts and for threads that the tables do not have. */
+double hut_item_cut_hole_mm (const HutItemCut *self, HutHoleClass hole_class);
+
+/* Outline of a cut where it lies in the item's frame, counter-clockwise, mm. @screw_hole_mm: diameter
+ * for SCREW cuts (see hut_item_cut_hole_mm ()). A cut whose sizes make no shape gives a path without
+ * corners. (transfer full) */
 HutPath *hut_item_cut_dup_path (const HutItemCut *self, double screw_hole_mm) G_GNUC_WARN_UNUSED_RESULT;

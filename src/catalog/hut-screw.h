@@ -29,3 +29,6 @@ const HutScrew *hut_screw_list (guint *count);
 
 /* The next standard length of machine screws that is at least @least_mm; 0 when there is none. */
 double hut_screw_length_mm (double thread_mm, double least_mm);
+
+/* Pilot hole of a wood screw in plywood, mm; @diameter_mm: over the thread. */
+double hut_screw_pilot_mm (double diameter_mm);

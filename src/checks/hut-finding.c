@@ -3,7 +3,7 @@
 #define G_LOG_DOMAIN "hut-checks"
 #include "config.h"
 #include "checks/hut-checking.h"
-#include "design/hut-number.h"
+#include "format/hut-number.h"
 #include <glib/gi18n-lib.h>
 #include <string.h>
 

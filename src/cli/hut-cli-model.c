@@ -12,7 +12,7 @@
 
 #include "cli/hut-cli-output.h"
 #include "design/hut-file.h"
-#include "design/hut-number.h"
+#include "format/hut-number.h"
 #include "export/hut-export.h"
 
 /* Bytes that are taken from standard input. Own choice: far over any design, far under the memory

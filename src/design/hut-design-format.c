@@ -2,7 +2,9 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
-#include "design/hut-format-table.h"
+#include "design/hut-design-format.h"
+#include "design/hut-file.h"
+#include "format/hut-format-table.h"
 
 /* Ranges: own choice, unless the member's own comment in hut-design.h gives them. */
 #define MARGIN_MAX_MM 1000.0
@@ -21,11 +23,16 @@ static const char *const hinges[] = { "back", "left", "right", "top", NULL };
 static const char *const bottoms[] = { "jointed", "inset", "under", "bought", "open", NULL };
 
 static const HutAttributeFormat room_attributes[] = {
-  HUT_MAYBE_NUMBER (HutRoom, left, "left", "room on the left", "mm", 0, HUT_LENGTH_MAX_MM),
-  HUT_MAYBE_NUMBER (HutRoom, right, "right", "room on the right", "mm", 0, HUT_LENGTH_MAX_MM),
-  HUT_MAYBE_NUMBER (HutRoom, front, "front", "room in front", "mm", 0, HUT_LENGTH_MAX_MM),
-  HUT_MAYBE_NUMBER (HutRoom, back, "back", "room behind", "mm", 0, HUT_LENGTH_MAX_MM),
-  HUT_MAYBE_NUMBER (HutRoom, above, "above", "height of the shelf", "mm", 0, HUT_LENGTH_MAX_MM),
+  HUT_MAYBE_NUMBER (HutRoom, left, "left", "room on the left", "mm", 0, HUT_LENGTH_MAX_MM,
+                    HUT_ROOM_FREE),
+  HUT_MAYBE_NUMBER (HutRoom, right, "right", "room on the right", "mm", 0, HUT_LENGTH_MAX_MM,
+                    HUT_ROOM_FREE),
+  HUT_MAYBE_NUMBER (HutRoom, front, "front", "room in front", "mm", 0, HUT_LENGTH_MAX_MM,
+                    HUT_ROOM_FREE),
+  HUT_MAYBE_NUMBER (HutRoom, back, "back", "room behind", "mm", 0, HUT_LENGTH_MAX_MM,
+                    HUT_ROOM_FREE),
+  HUT_MAYBE_NUMBER (HutRoom, above, "above", "height of the shelf", "mm", 0, HUT_LENGTH_MAX_MM,
+                    HUT_ROOM_FREE),
 };
 
 static const HutElementFormat room_format = {
@@ -50,6 +57,88 @@ static const HutElementFormat cutter_format = {
   HUT_ATTRIBUTES (cutter_attributes),
 };
 
+/* ---- panels ---------------------------------------------------------------------------------- */
+
+static gboolean
+parse_panel (const char *text,
+             gpointer member)
+{
+  return hut_panel_id_from_string (text, member);
+}
+
+static const char *
+panel_to_text (gconstpointer member)
+{
+  return hut_panel_id_to_string (*(const HutPanelId *) member);
+}
+
+static char *
+dup_panel_names (void)
+{
+  g_autoptr(GString) names = g_string_new (NULL);
+
+  for (int shell = 0; shell < HUT_SHELL_COUNT; shell++)
+    for (int side = 0; side < HUT_SIDE_COUNT; side++)
+      {
+        const HutPanelId id = { (HutShellId) shell, (HutSide) side };
+        const char *name = hut_panel_id_to_string (id);
+        HutPanelId known;
+
+        if (hut_panel_id_from_string (name, &known))
+          g_string_append_printf (names, "%s%s", names->len > 0 ? ", " : "", name);
+      }
+  return g_string_free (g_steal_pointer (&names), FALSE);
+}
+
+const HutWordFormat hut_panel_word = { parse_panel, panel_to_text, dup_panel_names };
+
+static char *
+take_panel_stock (gpointer parent,
+                  gpointer entry)
+{
+  HutShell *shell = parent;
+  HutPanelStock *panel = entry;
+  char **member = &shell->stock[panel->panel.shell][panel->panel.side];
+
+  if (*member != NULL)
+    return g_strdup_printf ("panel '%s' comes twice; allowed: one <panel> for each",
+                            hut_panel_id_to_string (panel->panel));
+  *member = g_steal_pointer (&panel->stock);
+  return NULL;
+}
+
+static gboolean
+next_panel_stock (gconstpointer parent,
+                  guint *place,
+                  gpointer entry)
+{
+  const HutShell *shell = parent;
+
+  for (; *place < HUT_SHELL_COUNT * HUT_SIDE_COUNT; (*place)++)
+    {
+      const HutPanelId id = { (HutShellId) (*place / HUT_SIDE_COUNT),
+                              (HutSide) (*place % HUT_SIDE_COUNT) };
+      char *stock = shell->stock[id.shell][id.side];
+      HutPanelId known;
+
+      if (stock == NULL || !hut_panel_id_from_string (hut_panel_id_to_string (id), &known))
+        continue;
+      (*place)++;
+      *(HutPanelStock *) entry = (HutPanelStock) { id, stock };
+      return TRUE;
+    }
+  return FALSE;
+}
+
+static void
+clear_panel_stock (gpointer entry)
+{
+  g_clear_pointer (&((HutPanelStock *) entry)->stock, g_free);
+}
+
+static const HutKeeperFormat panel_keeper
+    = { take_panel_stock, next_panel_stock, clear_panel_stock };
+
 static const HutAttributeFormat panel_attributes[] = {
   HUT_PANEL (HutPanelStock, panel, "id", "id"),
   HUT_REFERENCE (HutPanelStock, stock, "stock", "stock", "stock"),
@@ -59,6 +148,7 @@ static const HutElementFormat panel_format = {
   .name = "panel",
   .size = sizeof (HutPanelStock),
   HUT_ATTRIBUTES (panel_attributes),
+  .keeper = &panel_keeper,
 };
 
 static const HutAttributeFormat shell_attributes[] = {
@@ -83,7 +173,7 @@ static const HutAttributeFormat shell_attributes[] = {
 };
 
 static const HutChildFormat shell_children[] = {
-  { &panel_format, HUT_CHILD_PANELS, 0, 0, HUT_SHELL_COUNT * HUT_SIDE_COUNT, NULL },
+  { &panel_format, HUT_CHILD_KEPT, 0, 0, HUT_SHELL_COUNT * HUT_SIDE_COUNT, NULL },
 };
 
 static const HutElementFormat shell_format = {
@@ -132,7 +222,10 @@ new_opening (void)
 }
 
 static const HutAttributeFormat design_attributes[] = {
-  { .name = "version", .kind = HUT_VALUE_VERSION, .label = "version of the file" },
+  { .name = "version",
+    .kind = HUT_VALUE_VERSION,
+    .label = "version of the file",
+    .least = HUT_DESIGN_VERSION },
   HUT_TEXT (HutDesign, name, "name", "name of the design"),
 };
 

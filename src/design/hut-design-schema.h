@@ -1,11 +1,7 @@
 /* src/design/hut-design-schema.h: the RELAX NG schema as a second net under the reader.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
-#include <glib.h>
-#include <libxml/relaxng.h>
-#include <libxml/tree.h>
-
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (xmlRelaxNG, xmlRelaxNGFree)
+#include "format/hut-schema.h"
 
 /* design.rng, ready for any number of documents. (transfer full) */
 xmlRelaxNG *hut_design_schema_new (void) G_GNUC_WARN_UNUSED_RESULT;

@@ -3,7 +3,7 @@
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
 #include "design/hut-file.h"
-#include "design/hut-core-resources.h"
+#include "format/hut-core-resources.h"
 #include <gio/gio.h>
 #include <glib/gi18n.h>
 

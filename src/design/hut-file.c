@@ -5,15 +5,10 @@
 #include "design/hut-file.h"
 #include "design/hut-design-reader.h"
 #include "design/hut-design-schema.h"
-#include "design/hut-file-replace.h"
-#include "design/hut-xml.h"
-#include <errno.h>
-#include <fcntl.h>
+#include "format/hut-file-read.h"
+#include "format/hut-file-replace.h"
+#include "format/hut-xml.h"
 #include <string.h>
-#include <sys/stat.h>
-#include <unistd.h>
-
-G_DEFINE_QUARK (hut-file-error-quark, hut_file_error)
 
 HutDesign *
 hut_design_from_xml (const char *data,
@@ -41,57 +36,6 @@ hut_design_from_xml (const char *data,
   return g_steal_pointer (&design);
 }
 
-static gboolean
-read_all (int fd,
-          GByteArray *bytes)
-{
-  guint8 block[65536];
-
-  for (;;)
-    {
-      const gssize n = read (fd, block, sizeof block);
-
-      if (n < 0 && errno == EINTR)
-        continue;
-      if (n <= 0)
-        return n == 0;
-      g_byte_array_append (bytes, block, (guint) n);
-      /* hut_xml_parse () refuses it with a message; a file that grows must not fill the memory. */
-      if (bytes->len > HUT_XML_SIZE_MAX_BYTES)
-        return TRUE;
-    }
-}
-
-/* Only regular files: reading a pipe or a device could last for ever. */
-static gboolean
-read_file (const char *path,
-           const char *name,
-           GByteArray *bytes,
-           GError **error)
-{
-  const int fd = open (path, O_RDONLY | O_NONBLOCK | O_CLOEXEC);
-  struct stat status;
-  gboolean ok = fd >= 0 && fstat (fd, &status) == 0;
-  int code = errno;
-
-  if (ok && !S_ISREG (status.st_mode))
-    {
-      ok = FALSE;
-      code = S_ISDIR (status.st_mode) ? EISDIR : EINVAL;
-    }
-  else if (ok)
-    {
-      ok = read_all (fd, bytes);
-      code = errno;
-    }
-  if (fd >= 0)
-    close (fd);
-  if (!ok)
-    g_set_error (error, HUT_FILE_ERROR, HUT_FILE_ERROR_IO, "%s: cannot be read: %s", name,
-                 g_strerror (code));
-  return ok;
-}
-
 /**
  * hut_design_load:
  * @path: a file
@@ -108,7 +52,7 @@ hut_design_load (const char *path,
   g_autofree char *name = g_filename_display_name (path);
   g_autoptr(GByteArray) bytes = g_byte_array_new ();
 
-  if (!read_file (path, name, bytes, error))
+  if (!hut_file_read (path, name, bytes, error))
     return NULL;
   return hut_design_from_xml ((const char *) bytes->data, bytes->len, name, error);
 }

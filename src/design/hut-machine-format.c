@@ -2,8 +2,9 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
-#include "design/hut-format-table.h"
-#include "design/hut-number.h"
+#include "design/hut-design-format.h"
+#include "format/hut-format-table.h"
+#include "format/hut-number.h"
 
 /* Own choice: two people do not lift more onto a bench. */
 #define MASS_MAX_KG 1000.0

@@ -2,8 +2,9 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
-#include "design/hut-format-table.h"
-#include "design/hut-number.h"
+#include "design/hut-design-format.h"
+#include "format/hut-format-table.h"
+#include "format/hut-number.h"
 
 #define OVERLAP_MAX_MM 1000.0
 #define TURN_MAX_DEG 360.0

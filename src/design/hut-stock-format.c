@@ -2,7 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
-#include "design/hut-format-table.h"
+#include "design/hut-design-format.h"
+#include "format/hut-format-table.h"
 
 /* Ranges: own choice. They hold every sheet that a small shop cuts, and few slips of the pen. */
 #define THICKNESS_MAX_MM 100.0

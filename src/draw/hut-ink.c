@@ -3,7 +3,7 @@
 #define G_LOG_DOMAIN "hut-draw"
 #include "config.h"
 #include "draw/hut-ink.h"
-#include "design/hut-number.h"
+#include "format/hut-number.h"
 #include <math.h>
 #include <pango/pangocairo.h>
 

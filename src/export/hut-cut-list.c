@@ -4,7 +4,7 @@
  * Source of the format: RFC 4180 (fields with commas, quotes or line ends are quoted; CR LF). */
 #define G_LOG_DOMAIN "hut-export"
 #include "config.h"
-#include "design/hut-number.h"
+#include "format/hut-number.h"
 #include "export/hut-write.h"
 #include <string.h>
 

@@ -7,7 +7,7 @@
  * reading every written file with it in the tests. */
 #define G_LOG_DOMAIN "hut-export"
 #include "config.h"
-#include "design/hut-number.h"
+#include "format/hut-number.h"
 #include "export/hut-tool-path.h"
 #include "export/hut-write.h"
 #include <math.h>

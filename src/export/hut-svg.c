@@ -5,7 +5,7 @@
  * data), 8.3.8 (arcs). SVG's y points down: y = depth - v, which turns the sense of arc flags. */
 #define G_LOG_DOMAIN "hut-export"
 #include "config.h"
-#include "design/hut-number.h"
+#include "format/hut-number.h"
 #include "export/hut-tool-path.h"
 #include "export/hut-write.h"
 #include "export/hut-xml-out.h"

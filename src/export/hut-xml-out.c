@@ -8,7 +8,7 @@
 #include <libxml/xmlwriter.h>
 #include <math.h>
 
-#include "design/hut-number.h"
+#include "format/hut-number.h"
 
 #define REPLACEMENT_CHARACTER 0xfffd
 

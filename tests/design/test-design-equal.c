@@ -26,7 +26,7 @@ change_member (const HutAttributeFormat *format,
     case HUT_VALUE_CHOICE:
       *(guint *) member = *(guint *) member == 0 ? 1 : 0;
       break;
-    case HUT_VALUE_PANEL:
+    case HUT_VALUE_WORD:
       panel = member;
       panel->side = panel->side == HUT_SIDE_TOP ? HUT_SIDE_LEFT : HUT_SIDE_TOP;
       break;

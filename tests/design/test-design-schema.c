@@ -3,7 +3,7 @@
 #include "sample.h"
 #include "design/hut-design-reader.h"
 #include "design/hut-design-schema.h"
-#include "design/hut-xml.h"
+#include "format/hut-xml.h"
 #include "hut-random-design.h"
 
 #define N_RANDOM_DESIGNS 60

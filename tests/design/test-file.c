@@ -1,8 +1,8 @@
 /* tests/design/test-file.c: designs on disk.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "sample.h"
-#include "scratch.h"
-#include "design/hut-xml.h"
+#include "format/scratch.h"
+#include "format/hut-xml.h"
 #include <sys/stat.h>
 #include <unistd.h>
 

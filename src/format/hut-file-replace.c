@@ -1,12 +1,12 @@
-/* src/design/hut-file-replace.c: files written so that nothing ever costs the old one.
+/* src/format/hut-file-replace.c: files written so that nothing ever costs the old one.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Order: write beside the target, fsync, rename, fsync the folder. rename () is atomic (POSIX), so
  * at any moment the name means either the whole old or the whole new file. */
-#define G_LOG_DOMAIN "hut-design"
+#define G_LOG_DOMAIN "hut-format"
 #include "config.h"
-#include "design/hut-file-replace.h"
-#include "design/hut-file.h"
+#include "format/hut-file-replace.h"
+#include "format/hut-file-error.h"
 #include <errno.h>
 #include <fcntl.h>
 #include <glib/gstdio.h>

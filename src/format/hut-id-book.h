@@ -1,4 +1,4 @@
-/* src/design/hut-id-book.h: which ids a file has given, and which it names.
+/* src/format/hut-id-book.h: which ids a file has given, and which it names.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 #include <glib.h>

@@ -1,10 +1,10 @@
-/* src/design/hut-value-reader.c: the text of an attribute into a member of a struct.
+/* src/format/hut-value-reader.c: the text of an attribute into a member of a struct.
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#define G_LOG_DOMAIN "hut-design"
+#define G_LOG_DOMAIN "hut-format"
 #include "config.h"
-#include "design/hut-value-reader.h"
-#include "design/hut-file.h"
-#include "design/hut-number.h"
+#include "format/hut-value-reader.h"
+#include "format/hut-file-error.h"
+#include "format/hut-number.h"
 #include <libxml/tree.h>
 #include <string.h>
 
@@ -33,24 +33,6 @@ hut_value_dup_shown (const char *text)
   return g_string_free (g_steal_pointer (&shown), FALSE);
 }
 
-static char *
-dup_panel_names (void)
-{
-  g_autoptr(GString) names = g_string_new (NULL);
-
-  for (int shell = 0; shell < HUT_SHELL_COUNT; shell++)
-    for (int side = 0; side < HUT_SIDE_COUNT; side++)
-      {
-        const HutPanelId id = { (HutShellId) shell, (HutSide) side };
-        const char *name = hut_panel_id_to_string (id);
-        HutPanelId known;
-
-        if (hut_panel_id_from_string (name, &known))
-          g_string_append_printf (names, "%s%s", names->len > 0 ? ", " : "", name);
-      }
-  return g_string_free (g_steal_pointer (&names), FALSE);
-}
-
 char *
 hut_value_dup_allowed (const HutAttributeFormat *format)
 {
@@ -69,10 +51,10 @@ hut_value_dup_allowed (const HutAttributeFormat *format)
       return g_strdup ("yes, no");
     case HUT_VALUE_CHOICE:
       return g_strjoinv (", ", (char **) format->choices);
-    case HUT_VALUE_PANEL:
-      return dup_panel_names ();
+    case HUT_VALUE_WORD:
+      return format->word->dup_allowed ();
     case HUT_VALUE_VERSION:
-      return g_strdup_printf ("%d", HUT_DESIGN_VERSION);
+      return g_strdup (hut_number_exact (least, format->least));
     case HUT_VALUE_ID:
       return g_strdup ("a letter or '_', then letters, digits, '-', '_' and '.'");
     case HUT_VALUE_REFERENCE:
@@ -188,10 +170,10 @@ read_present (const HutAttributeFormat *format,
         return FALSE;
       *(int *) member = index;
       return TRUE;
-    case HUT_VALUE_PANEL:
-      return hut_panel_id_from_string (text, member);
+    case HUT_VALUE_WORD:
+      return format->word->parse (text, member);
     case HUT_VALUE_VERSION:
-      return looks_whole (text) && g_ascii_strtod (text, NULL) == HUT_DESIGN_VERSION;
+      return looks_whole (text) && g_ascii_strtod (text, NULL) == format->least;
     case HUT_VALUE_TEXT:
     case HUT_VALUE_ID:
     case HUT_VALUE_REFERENCE:
@@ -204,10 +186,26 @@ static void
 set_absent (const HutAttributeFormat *format,
             gpointer member)
 {
-  if (format->kind == HUT_VALUE_NUMBER)
-    *(double *) member = HUT_ROOM_FREE;
-  else
-    g_clear_pointer ((char **) member, g_free);
+  switch (format->kind)
+    {
+    case HUT_VALUE_NUMBER:
+      *(double *) member = format->absent;
+      break;
+    case HUT_VALUE_COUNT:
+    case HUT_VALUE_SWITCH:
+    case HUT_VALUE_CHOICE:
+      *(guint *) member = (guint) format->absent;
+      break;
+    case HUT_VALUE_TEXT:
+    case HUT_VALUE_ID:
+    case HUT_VALUE_REFERENCE:
+      g_clear_pointer ((char **) member, g_free);
+      break;
+    case HUT_VALUE_WORD:
+    case HUT_VALUE_VERSION:
+    default:
+      g_assert_not_reached (); /* no table lists one */
+    }
 }
 
 char *

@@ -1,6 +1,6 @@
-/* tests/design/test-id-book.c: which ids a file has given, and which it names.
+/* tests/format/test-id-book.c: which ids a file has given, and which it names.
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "design/hut-id-book.h"
+#include "format/hut-id-book.h"
 #include "hut-assert.h"
 #include <string.h>
 

@@ -1,6 +1,6 @@
-/* tests/design/test-number.c: numbers as text, whatever the locale.
+/* tests/format/test-number.c: numbers as text, whatever the locale.
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "design/hut-number.h"
+#include "format/hut-number.h"
 #include "hut-assert.h"
 #include "hut-random.h"
 #include <string.h>

@@ -1,7 +1,7 @@
-/* src/design/hut-format-table.h: words in which the tables of the file format are written.
+/* src/format/hut-format-table.h: words in which the tables of the file format are written.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
-#include "design/hut-design-format.h"
+#include "format/hut-format.h"
 
 /* Largest length and coordinate in a file, mm. Own choice: no bench machine's house is larger. */
 #define HUT_LENGTH_MAX_MM 10000.0
@@ -32,10 +32,10 @@
     .unit = unit_, .least = least_, .most = most_                                                 \
   }
 
-#define HUT_MAYBE_NUMBER(Type, member, name_, label_, unit_, least_, most_)                        \
+#define HUT_MAYBE_NUMBER(Type, member, name_, label_, unit_, least_, most_, absent_)                      \
   {                                                                                               \
     .name = name_, .kind = HUT_VALUE_NUMBER, .offset = offsetof (Type, member), .label = label_,   \
-    .unit = unit_, .least = least_, .most = most_, .optional = TRUE                               \
+    .unit = unit_, .least = least_, .most = most_, .optional = TRUE, .absent = absent_            \
   }
 
 /* A size, mm. */
@@ -61,8 +61,22 @@
     .choices = choices_                                                                           \
   }
 
-#define HUT_PANEL(Type, member, name_, label_) \
-  { .name = name_, .kind = HUT_VALUE_PANEL, .offset = offsetof (Type, member), .label = label_ }
+/* Absent where it has its usual value. */
+#define HUT_MAYBE_SWITCH(Type, member, name_, label_)                                             \
+  {                                                                                               \
+    .name = name_, .kind = HUT_VALUE_SWITCH, .offset = offsetof (Type, member), .label = label_,   \
+    .optional = TRUE                                                                              \
+  }
+#define HUT_MAYBE_CHOICE(Type, member, name_, label_, choices_)                                   \
+  {                                                                                               \
+    .name = name_, .kind = HUT_VALUE_CHOICE, .offset = offsetof (Type, member), .label = label_,   \
+    .choices = choices_, .optional = TRUE                                                         \
+  }
+#define HUT_MAYBE_COUNT(Type, member, name_, label_, least_, most_)                                \
+  {                                                                                               \
+    .name = name_, .kind = HUT_VALUE_COUNT, .offset = offsetof (Type, member), .label = label_,    \
+    .unit = "", .least = least_, .most = most_, .optional = TRUE                                  \
+  }
 
 #define HUT_ATTRIBUTES(table) .attributes = table, .n_attributes = G_N_ELEMENTS (table)
 #define HUT_CHILDREN(table) .children = table, .n_children = G_N_ELEMENTS (table)

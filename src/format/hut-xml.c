@@ -1,14 +1,14 @@
-/* src/design/hut-xml.c: XML from outside, read as hostile.
+/* src/format/hut-xml.c: XML from outside, read as hostile.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * The parser's own limits (depth 256, 10 MB per text) stay on, because XML_PARSE_HUGE is not set. A
  * DOCTYPE stops it before any entity is declared. Before it starts, the bytes are looked through
  * once: the parser compares each attribute of a tag with all others, so their number is bounded
  * here. */
-#define G_LOG_DOMAIN "hut-design"
+#define G_LOG_DOMAIN "hut-format"
 #include "config.h"
-#include "design/hut-xml.h"
-#include "design/hut-file.h"
+#include "format/hut-xml.h"
+#include "format/hut-file-error.h"
 #include <libxml/parser.h>
 #include <libxml/SAX2.h>
 #include <string.h>

@@ -1,8 +1,8 @@
-/* tests/design/test-file-replace.c: nothing costs the last saved file.
+/* tests/format/test-file-replace.c: nothing costs the last saved file.
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "design/hut-file-replace.h"
-#include "design/hut-file.h"
-#include "scratch.h"
+#include "format/hut-file-replace.h"
+#include "format/hut-file-error.h"
+#include "format/scratch.h"
 #include <errno.h>
 #include <signal.h>
 #include <sys/mount.h>

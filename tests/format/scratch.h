@@ -1,4 +1,4 @@
-/* tests/design/scratch.h: a folder of its own for each test that touches the disk.
+/* tests/format/scratch.h: a folder of its own for each test that touches the disk.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 #include "hut-assert.h"

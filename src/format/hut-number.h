@@ -1,4 +1,4 @@
-/* src/design/hut-number.h: numbers as text, whatever the locale.
+/* src/format/hut-number.h: numbers as text, whatever the locale.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 #include <glib.h>

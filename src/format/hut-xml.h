@@ -1,4 +1,4 @@
-/* src/design/hut-xml.h: XML from outside, read as hostile.
+/* src/format/hut-xml.h: XML from outside, read as hostile.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 #include <glib.h>

@@ -1,9 +1,9 @@
-/* src/design/hut-id-book.c: which ids a file has given, and which it names.
+/* src/format/hut-id-book.c: which ids a file has given, and which it names.
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#define G_LOG_DOMAIN "hut-design"
+#define G_LOG_DOMAIN "hut-format"
 #include "config.h"
-#include "design/hut-id-book.h"
-#include "design/hut-value-reader.h"
+#include "format/hut-id-book.h"
+#include "format/hut-value-reader.h"
 #include <string.h>
 
 /* Ids that a message lists at most. Own choice: fits a line. */

@@ -1,4 +1,4 @@
-/* src/design/hut-file-replace.h: files written so that nothing ever costs the old one.
+/* src/format/hut-file-replace.h: files written so that nothing ever costs the old one.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 #include <glib.h>

@@ -1,8 +1,8 @@
-/* src/design/hut-number.c: numbers as text, whatever the locale.
+/* src/format/hut-number.c: numbers as text, whatever the locale.
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#define G_LOG_DOMAIN "hut-design"
+#define G_LOG_DOMAIN "hut-format"
 #include "config.h"
-#include "design/hut-number.h"
+#include "format/hut-number.h"
 #include <float.h>
 #include <math.h>
 #include <string.h>

@@ -1,7 +1,7 @@
-/* tests/design/test-xml.c: hostile XML is refused with a line, fast and in little memory.
+/* tests/format/test-xml.c: hostile XML is refused with a line, fast and in little memory.
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "design/hut-xml.h"
-#include "design/hut-file.h"
+#include "format/hut-xml.h"
+#include "format/hut-file-error.h"
 #include "hut-assert.h"
 #include <string.h>
 #include <time.h>

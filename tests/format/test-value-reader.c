@@ -1,6 +1,6 @@
-/* tests/design/test-value-reader.c: the text of an attribute into a member of a struct.
+/* tests/format/test-value-reader.c: the text of an attribute into a member of a struct.
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "design/hut-value-reader.h"
+#include "format/hut-value-reader.h"
 #include "hut-assert.h"
 #include <string.h>
 
@@ -67,7 +67,7 @@ what_is_refused_leaves_the_member_alone (void **state)
 }
 
 static void
-absent_optional_values_are_free_or_null (void **state)
+absent_optional_values_have_their_usual_value_or_are_null (void **state)
 {
   HutAttributeFormat number = length_format;
   const HutAttributeFormat reference = {
@@ -77,10 +77,17 @@ absent_optional_values_are_free_or_null (void **state)
   char *text = g_strdup ("old");
 
   number.optional = TRUE;
+  number.absent = -1.0;
   assert_null (hut_value_read (&number, NULL, &value));
-  assert_near (value, HUT_ROOM_FREE, 0.0);
+  assert_near (value, -1.0, 0.0);
   assert_null (hut_value_read (&reference, NULL, &text));
   assert_null (text);
+
+  const HutAttributeFormat choice = { .name = "c", .kind = HUT_VALUE_CHOICE, .optional = TRUE, .absent = 2 };
+  guint place = 7;
+
+  assert_null (hut_value_read (&choice, NULL, &place));
+  assert_int_equal (place, 2);
 }
 
 static void
@@ -124,11 +131,8 @@ each_kind_says_what_it_allows (void **state)
     { { .kind = HUT_VALUE_SWITCH }, "yes, no" },
     { { .kind = HUT_VALUE_CHOICE, .choices = colours }, "red, green" },
     { { .kind = HUT_VALUE_REFERENCE, .refers_to = "stock" }, "the id of a <stock>" },
-    { { .kind = HUT_VALUE_VERSION }, "1" },
+    { { .kind = HUT_VALUE_VERSION, .least = 3 }, "3" },
     { { .kind = HUT_VALUE_ID }, "a letter or '_', then letters, digits, '-', '_' and '.'" },
-    { { .kind = HUT_VALUE_PANEL },
-      "base-front, base-back, base-left, base-right, base-bottom, base-top, lid-front, lid-back, "
-      "lid-left, lid-right, lid-top" },
   };
 
   for (gsize i = 0; i < G_N_ELEMENTS (cases); i++)
@@ -145,7 +149,7 @@ main (void)
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (plain_decimals_are_taken_and_stored),
     cmocka_unit_test (what_is_refused_leaves_the_member_alone),
-    cmocka_unit_test (absent_optional_values_are_free_or_null),
+    cmocka_unit_test (absent_optional_values_have_their_usual_value_or_are_null),
     cmocka_unit_test (a_long_wrong_value_is_cut_in_the_message),
     cmocka_unit_test (text_is_taken_up_to_its_limit),
     cmocka_unit_test (each_kind_says_what_it_allows),

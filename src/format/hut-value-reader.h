@@ -1,7 +1,7 @@
-/* src/design/hut-value-reader.h: the text of an attribute into a member of a struct.
+/* src/format/hut-value-reader.h: the text of an attribute into a member of a struct.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
-#include "design/hut-design-format.h"
+#include "format/hut-format.h"
 
 /**
  * hut_value_read:
