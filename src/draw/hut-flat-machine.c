@@ -9,6 +9,7 @@
 #define MOTION_LINE_PX 1.0
 #define KEEP_OUT_LINE_PX 1.2
 #define NAME_PAD_PX 4.0
+#define CORNERS 4
 
 /* A body where it was measured, without its travel. */
 static HutBox3
@@ -89,91 +90,105 @@ draw_body (const HutFlatScene *scene,
     }
 }
 
+/* TRUE when the corner is free: 0 lower left, 1 upper left, 2 lower right, 3 upper right. */
 static gboolean
-meets_any (const GArray *taken,
-           HutPxRect box)
+claim_corner (const HutFlatScene *scene,
+              HutPxRect px,
+              guint corner,
+              HutPxRect *box)
 {
-  for (guint i = 0; i < taken->len; i++)
-    {
-      const HutPxRect *other = &g_array_index (taken, HutPxRect, i);
+  const gboolean upper = corner % 2 == 1, right = corner >= 2;
 
-      if (box.x < other->x + other->width && other->x < box.x + box.width
-          && box.y < other->y + other->height && other->y < box.y + box.height)
-        return TRUE;
-    }
-  return FALSE;
+  box->x = right ? px.x + px.width - NAME_PAD_PX - box->width : px.x + NAME_PAD_PX;
+  box->y = upper ? px.y + NAME_PAD_PX / 2.0
+                 : px.y + px.height - NAME_PAD_PX / 2.0 - box->height;
+  return hut_flat_scene_claim (scene, *box);
 }
 
-/* The name in the lower left corner of the shadow, where it fits and meets no other name. */
 static void
 draw_name (const HutFlatScene *scene,
            guint index,
-           const HutBody *body,
-           GArray *taken)
+           const HutBody *body)
 {
   HutInk *ink = scene->ink;
   const HutBox3 home = home_box (scene->assembly, body);
   const HutPxRect px = shadow_px (scene, index, &home);
   const char *name = body->name != NULL && *body->name != '\0' ? body->name : body->id;
   const double size_px = ink->text_px - 2.0;
-  double width_px, height_px;
+  HutPxRect box = { 0 };
 
   /* Cheap refusal before the text is laid out: nothing readable is narrower than it is high. */
   if (name == NULL || px.width < 2.0 * size_px || px.height < size_px)
     return;
-  hut_ink_measure (ink, name, size_px, FALSE, &width_px, &height_px);
-  const HutPxRect box = { px.x + NAME_PAD_PX, px.y + px.height - NAME_PAD_PX / 2.0 - height_px,
-                          width_px, height_px };
-  if (width_px + 2.0 * NAME_PAD_PX > px.width || height_px + NAME_PAD_PX > px.height
-      || meets_any (taken, box))
+  hut_ink_measure (ink, name, size_px, FALSE, &box.width, &box.height);
+  if (box.width + 2.0 * NAME_PAD_PX > px.width || box.height + NAME_PAD_PX > px.height)
     return;
-  g_array_append_val (taken, box);
-  hut_ink_text (ink, name,
-                &(HutInkText){
-                    .x_px = box.x,
-                    .y_px = box.y + height_px / 2.0,
-                    .size_px = size_px,
-                    .colour = ink->palette->text_dim,
-                    .plate = body->kind == HUT_BODY_KEEP_OUT,
-                });
+  for (guint corner = 0; corner < CORNERS; corner++)
+    if (claim_corner (scene, px, corner, &box))
+      {
+        hut_ink_text (ink, name,
+                      &(HutInkText){
+                          .x_px = box.x,
+                          .y_px = box.y + box.height / 2.0,
+                          .size_px = size_px,
+                          .colour = ink->palette->text_dim,
+                          .plate = TRUE,
+                      });
+        return;
+      }
 }
 
-/* Windows and openings have names of their own. */
-static GArray *
+/* No name covers an opening; openings have names of their own. */
+static void
 take_holes (const HutFlatScene *scene,
             guint index)
 {
-  GArray *taken = g_array_new (FALSE, FALSE, sizeof (HutPxRect));
-
-  for (guint i = 0; i < scene->assembly->holes->len; i++)
+  for (guint i = 0; scene->labels != NULL && i < scene->assembly->holes->len; i++)
     {
       const HutPlacedHole *hole = g_ptr_array_index (scene->assembly->holes, i);
       const HutPxRect px = hut_flat_scene_rect (scene, hole->panel, hole->bounds);
 
       if (hole->panel == index)
-        g_array_append_val (taken, px);
+        g_array_append_val (scene->labels, px);
     }
-  return taken;
+}
+
+static void
+clip_to_panel (const HutFlatScene *scene,
+               guint index)
+{
+  const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
+  const HutPxRect clip = hut_flat_scene_rect (
+      scene, index, (HutRect){ 0.0, 0.0, panel->width_mm, panel->height_mm });
+
+  cairo_rectangle (scene->ink->cr, clip.x, clip.y, clip.width, clip.height);
+  cairo_clip (scene->ink->cr);
 }
 
 void
 hut_flat_machine_draw (const HutFlatScene *scene,
                        guint index)
 {
-  const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
   const HutMachine *machine = &scene->assembly->design->machine;
-  const HutPxRect clip = hut_flat_scene_rect (
-      scene, index, (HutRect){ 0.0, 0.0, panel->width_mm, panel->height_mm });
-
-  g_autoptr (GArray) taken = take_holes (scene, index);
 
   cairo_save (scene->ink->cr);
-  cairo_rectangle (scene->ink->cr, clip.x, clip.y, clip.width, clip.height);
-  cairo_clip (scene->ink->cr);
+  clip_to_panel (scene, index);
   fill_bodies (scene, index);
   for (guint i = 0; i < machine->bodies->len; i++)
     draw_body (scene, index, g_ptr_array_index (machine->bodies, i));
+  cairo_restore (scene->ink->cr);
+}
+
+void
+hut_flat_machine_names_draw (const HutFlatScene *scene,
+                             guint index)
+{
+  const HutMachine *machine = &scene->assembly->design->machine;
+
+  cairo_save (scene->ink->cr);
+  clip_to_panel (scene, index);
+  take_holes (scene, index);
   for (guint i = 0; i < machine->bodies->len; i++)
-    draw_name (scene, index, g_ptr_array_index (machine->bodies, i), taken);
+    draw_name (scene, index, g_ptr_array_index (machine->bodies, i));
   cairo_restore (scene->ink->cr);
 }

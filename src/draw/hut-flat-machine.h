@@ -7,3 +7,6 @@
  * measured in thin solid lines, how far they get in the line of moving parts, keep-outs dotted and
  * hatched. */
 void hut_flat_machine_draw (const HutFlatScene *scene, guint panel);
+/* Names of the bodies, each in a corner of its shadow where it meets no other text; to be drawn
+ * when all else is, so that no line runs through them. */
+void hut_flat_machine_names_draw (const HutFlatScene *scene, guint panel);

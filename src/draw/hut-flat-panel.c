@@ -104,11 +104,16 @@ draw_hole_name (const HutFlatScene *scene,
   if (width_px + 2.0 * NAME_PAD_PX > px.width
       || (!pattern && height_px + 2.0 * NAME_PAD_PX > px.height))
     return;
+  const HutPoint middle = { px.x + px.width / 2.0,
+                            pattern ? px.y + px.height + NAME_PAD_PX + height_px / 2.0
+                                    : px.y + px.height / 2.0 };
+  if (!hut_flat_scene_claim (scene, (HutPxRect){ middle.u - width_px / 2.0,
+                                                 middle.v - height_px / 2.0, width_px, height_px }))
+    return;
   hut_ink_text (ink, name,
                 &(HutInkText){
-                    .x_px = px.x + px.width / 2.0,
-                    .y_px = pattern ? px.y + px.height + NAME_PAD_PX + height_px / 2.0
-                                    : px.y + px.height / 2.0,
+                    .x_px = middle.u,
+                    .y_px = middle.v,
                     .align = HUT_TEXT_MIDDLE,
                     .plate = TRUE,
                     .colour = ink->palette->text,

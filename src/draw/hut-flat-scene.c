@@ -49,3 +49,24 @@ hut_flat_scene_stroke_rect (const HutFlatScene *self,
   cairo_rectangle (self->ink->cr, rect.x, rect.y, rect.width, rect.height);
   cairo_stroke (self->ink->cr);
 }
+
+static gboolean
+meet (const HutPxRect *a,
+      const HutPxRect *b)
+{
+  return a->x < b->x + b->width && b->x < a->x + a->width && a->y < b->y + b->height
+         && b->y < a->y + a->height;
+}
+
+gboolean
+hut_flat_scene_claim (const HutFlatScene *self,
+                      HutPxRect box)
+{
+  if (self->labels == NULL)
+    return TRUE;
+  for (guint i = 0; i < self->labels->len; i++)
+    if (meet (&box, &g_array_index (self->labels, HutPxRect, i)))
+      return FALSE;
+  g_array_append_val (self->labels, box);
+  return TRUE;
+}

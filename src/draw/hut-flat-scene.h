@@ -4,6 +4,12 @@
 #include "draw/hut-flat.h"
 #include "draw/hut-ink.h"
 
+/* A rectangle on the page, px; (x, y) its upper left corner. */
+typedef struct
+{
+  double x, y, width, height;
+} HutPxRect;
+
 /* All lent, for the time of one drawing. */
 typedef struct
 {
@@ -14,13 +20,8 @@ typedef struct
   const HutFlatLayout *layout;
   HutFlatView view;
   const HutFlatStyle *style;
+  GArray *labels; /* HutPxRect of the texts so far; NULL: none is minded */
 } HutFlatScene;
-
-/* A rectangle on the page, px; (x, y) its upper left corner. */
-typedef struct
-{
-  double x, y, width, height;
-} HutPxRect;
 
 /* Where a rectangle of a panel's frame is on the page. */
 HutPxRect hut_flat_scene_rect (const HutFlatScene *self, guint panel, HutRect rect);
@@ -30,3 +31,5 @@ gboolean hut_flat_scene_sees (const HutFlatScene *self, HutPxRect rect, double b
 void hut_flat_scene_stroke_line (const HutFlatScene *self, guint panel, HutPoint from, HutPoint to);
 /* A rectangle, with the current pattern and colour. */
 void hut_flat_scene_stroke_rect (const HutFlatScene *self, HutPxRect rect);
+/* Takes the room of a text, unless an earlier one has some of it. Texts that matter more come first. */
+gboolean hut_flat_scene_claim (const HutFlatScene *self, HutPxRect box);

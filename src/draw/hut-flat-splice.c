@@ -32,12 +32,16 @@ label_on_line (const HutFlatScene *scene,
   double width_px, height_px;
 
   hut_ink_measure (ink, text, size_px, FALSE, &width_px, &height_px);
-  if (width_px * LABEL_ROOM_RATIO > room_px)
+  const double x_px = line.x + line.width / 2.0, y_px = line.y + line.height / 2.0;
+  const double across_px = upright ? height_px : width_px, up_px = upright ? width_px : height_px;
+  if (width_px * LABEL_ROOM_RATIO > room_px
+      || !hut_flat_scene_claim (scene, (HutPxRect){ x_px - across_px / 2.0, y_px - up_px / 2.0,
+                                                    across_px, up_px }))
     return;
   hut_ink_text (ink, text,
                 &(HutInkText){
-                    .x_px = line.x + line.width / 2.0,
-                    .y_px = line.y + line.height / 2.0,
+                    .x_px = x_px,
+                    .y_px = y_px,
                     .size_px = size_px,
                     .align = HUT_TEXT_MIDDLE,
                     .turned = upright,

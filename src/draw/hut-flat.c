@@ -47,6 +47,8 @@ draw_panel (const HutFlatScene *scene,
   if (scene->style->show_splices)
     hut_flat_splice_draw (scene, index);
   hut_flat_hinge_draw (scene, index);
+  if (scene->style->show_machine)
+    hut_flat_machine_names_draw (scene, index);
   if (scene->style->show_dimensions)
     hut_flat_dimensions_draw (scene, index);
   hut_flat_caption_draw (scene, index);
@@ -106,6 +108,7 @@ hut_flat_draw (cairo_t *cr,
                double width_px,
                double height_px)
 {
+  g_autoptr (GArray) labels = g_array_new (FALSE, FALSE, sizeof (HutPxRect));
   HutInk ink;
 
   hut_ink_begin (&ink, cr, hut_palette_get (style->dark, style->high_contrast), width_px, height_px,
@@ -123,6 +126,7 @@ hut_flat_draw (cairo_t *cr,
     .layout = layout,
     .view = *view,
     .style = style,
+    .labels = labels,
   };
 
   cairo_rectangle (cr, 0.0, 0.0, width_px, height_px);

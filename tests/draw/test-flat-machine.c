@@ -133,6 +133,42 @@ nothing_is_drawn_beside_the_panel (void **state)
   assert_true (box[2] <= ceil (x1) && box[3] <= ceil (y1));
 }
 
+/* Two bodies of one shadow: the second name goes to another corner, and none to where a text is. */
+static void
+names_of_bodies_go_to_corners_that_are_free (void **state)
+{
+  HutDesign *design = one_body (HUT_BODY_STATIC, (HutVec3){ 0, 0, 0 });
+  HutBody *second = hut_body_copy (g_ptr_array_index (design->machine.bodies, 0));
+
+  g_free (second->id);
+  second->id = g_strdup ("twin");
+  g_ptr_array_add (design->machine.bodies, second);
+  g_auto (HutDrawCase) c = hut_draw_case_take (design);
+  const HutFlatStyle style = hut_flat_style_plain ();
+  g_auto (HutPicture) picture = hut_picture_new (CASE_WIDTH_PX, CASE_HEIGHT_PX);
+  g_autoptr (GArray) labels = g_array_new (FALSE, FALSE, sizeof (HutPxRect));
+  HutInk ink;
+
+  hut_ink_begin (&ink, picture.cr, hut_palette_get (FALSE, FALSE), CASE_WIDTH_PX, CASE_HEIGHT_PX,
+                 0.0);
+  const HutFlatScene scene
+      = { &ink, c.assembly, c.parts, NULL, c.layout, c.view, &style, labels };
+  const guint front = hut_draw_case_panel (&c, "base-front");
+  hut_flat_machine_names_draw (&scene, front);
+  assert_int_equal (labels->len, 2);
+  const HutPxRect *a = &g_array_index (labels, HutPxRect, 0),
+                  *b = &g_array_index (labels, HutPxRect, 1);
+  assert_near (a->x, b->x, 1e-9);
+  assert_true (b->y + b->height <= a->y); /* upper left */
+
+  const HutPxRect all = { 0.0, 0.0, CASE_WIDTH_PX, CASE_HEIGHT_PX };
+  g_array_set_size (labels, 0);
+  g_array_append_val (labels, all);
+  hut_flat_machine_names_draw (&scene, front);
+  assert_int_equal (labels->len, 1);
+  hut_ink_end (&ink);
+}
+
 int
 main (void)
 {
@@ -141,6 +177,7 @@ main (void)
     cmocka_unit_test (a_moving_body_also_shows_how_far_it_gets),
     cmocka_unit_test (a_keep_out_is_hatched_and_not_filled),
     cmocka_unit_test (nothing_is_drawn_beside_the_panel),
+    cmocka_unit_test (names_of_bodies_go_to_corners_that_are_free),
   };
 
   return cmocka_run_group_tests (tests, NULL, NULL);

@@ -37,12 +37,26 @@ what_touches_the_page_is_seen (void **state)
   hut_ink_end (&ink);
 }
 
+static void
+a_text_takes_only_room_that_no_earlier_one_has (void **state)
+{
+  g_autoptr (GArray) labels = g_array_new (FALSE, FALSE, sizeof (HutPxRect));
+  const HutFlatScene scene = { .labels = labels }, careless = { 0 };
+
+  assert_true (hut_flat_scene_claim (&scene, (HutPxRect){ 10, 10, 40, 12 }));
+  assert_false (hut_flat_scene_claim (&scene, (HutPxRect){ 49, 21, 40, 12 }));
+  assert_true (hut_flat_scene_claim (&scene, (HutPxRect){ 50, 10, 40, 12 })); /* side by side */
+  assert_int_equal (labels->len, 2); /* what was refused takes nothing */
+  assert_true (hut_flat_scene_claim (&careless, (HutPxRect){ 10, 10, 40, 12 }));
+}
+
 int
 main (void)
 {
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (a_rectangle_of_a_panel_lands_where_the_view_says),
     cmocka_unit_test (what_touches_the_page_is_seen),
+    cmocka_unit_test (a_text_takes_only_room_that_no_earlier_one_has),
   };
 
   return cmocka_run_group_tests (tests, NULL, NULL);
