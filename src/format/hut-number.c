@@ -16,6 +16,38 @@
 /* 16 digits before the point, sign, point and 0 leave this room in HUT_NUMBER_SIZE. */
 #define FIXED_DECIMALS_MAX 12
 
+/* Most numbers of a file lie on the grid of 1 um: whole thousandths, written without any search. */
+#define GRID_PER_UNIT 1000
+#define GRID_LIMIT 1e9
+
+/* FALSE when @value is no whole number of thousandths. A quotient is rounded as reading the same
+ * decimal is (IEEE 754-2008, 4.3 and 5.12.2), so equality here means that the text reads back as
+ * @value; and with at most DBL_DIG digits no shorter decimal does. */
+static gboolean
+write_grid (char buffer[HUT_NUMBER_SIZE],
+            double value)
+{
+  if (fabs (value) >= GRID_LIMIT)
+    return FALSE;
+
+  const gint64 count = llround (fabs (value) * GRID_PER_UNIT);
+  const gint64 whole = count / GRID_PER_UNIT, rest = count % GRID_PER_UNIT;
+  const char *sign = value < 0.0 ? "-" : "";
+
+  if ((double) count / GRID_PER_UNIT != fabs (value))
+    return FALSE;
+  if (rest == 0)
+    g_snprintf (buffer, HUT_NUMBER_SIZE, "%s%" G_GINT64_FORMAT, sign, whole);
+  else
+    {
+      g_snprintf (buffer, HUT_NUMBER_SIZE, "%s%" G_GINT64_FORMAT ".%03" G_GINT64_FORMAT, sign, whole,
+                  rest);
+      for (gsize n = strlen (buffer); buffer[n - 1] == '0'; n--)
+        buffer[n - 1] = '\0';
+    }
+  return TRUE;
+}
+
 /* Splits "-d.ddde-xx" into its digits, without trailing zeros, and its exponent. */
 static int
 split_scientific (const char *text,
@@ -97,6 +129,10 @@ hut_number_exact (char buffer[HUT_NUMBER_SIZE],
     }
 
   char digits[DIGITS_MAX + 1];
+
+  if (write_grid (buffer, value))
+    return buffer;
+
   const int exponent = shortest_digits (value, digits);
   g_autoptr(GString) out = g_string_new (value < 0.0 ? "-" : NULL);
 

@@ -22,8 +22,8 @@ every_example_is_described_by_the_schema (void **state)
 
       hut_run_assert_status (run, 0);
       assert_string_equal (run->errors, "");
-      hut_described_assert_valid (run->out, *name);
       doc = hut_described_parse (run->out);
+      hut_described_assert_valid (doc, *name);
       assert_non_null (hut_described_first (hut_described_first (xmlDocGetRootElement (doc), "sheets"),
                                             "sheet"));
     }
@@ -47,8 +47,8 @@ what_blocks_is_in_the_description_and_no_failure (void **state)
       assert_ok (hut_design_save (design, path, &error), error);
       run = hut_run ("describe", path, NULL);
       hut_run_assert_status (run, 0);
-      hut_described_assert_valid (run->out, row->why);
       doc = hut_described_parse (run->out);
+      hut_described_assert_valid (doc, row->why);
       findings = hut_described_first (xmlDocGetRootElement (doc), "findings");
       if (!(hut_described_number (findings, "blocks") >= 1.0))
         fail_msg ("%s: must block", row->why);

@@ -7,7 +7,7 @@
 #include <libxml/tree.h>
 
 /* Fails the test with the schema's complaint and line. @label: what failed (a seed, a name). */
-void hut_described_assert_valid (GBytes *text,
+void hut_described_assert_valid (xmlDoc *doc,
                                  const char *label);
 /* FALSE when the schema refuses the text, or it is not XML. */
 gboolean hut_described_is_valid (const char *text);

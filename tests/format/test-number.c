@@ -3,6 +3,7 @@
 #include "format/hut-number.h"
 #include "hut-assert.h"
 #include "hut-random.h"
+#include <math.h>
 #include <string.h>
 
 static void
@@ -69,6 +70,34 @@ exact_number_of_any_double_reads_back_as_the_same (void **state)
     }
 }
 
+/* Numbers of the grid and their neighbours: the shortest by the C library, tried one by one. */
+static void
+exact_number_is_the_shortest_on_and_beside_the_grid (void **state)
+{
+  HutRandom random;
+
+  hut_random_init (&random, 20260102);
+  for (int i = 0; i < 20000; i++)
+    {
+      const double grid = (double) (gint64) (hut_random_next (&random) % 2000000001) / 1000.0 - 1e6;
+      const double value = i % 4 == 0 ? nextafter (grid, 0.0) : grid;
+      char buffer[HUT_NUMBER_SIZE], wanted[HUT_NUMBER_SIZE];
+
+      for (int digits = 1; digits <= 17; digits++)
+        {
+          char format[8];
+
+          g_snprintf (format, sizeof format, "%%.%dg", digits);
+          g_ascii_formatd (wanted, sizeof wanted, format, value);
+          if (g_ascii_strtod (wanted, NULL) == value)
+            break;
+        }
+      if (strchr (wanted, 'e') == NULL)
+        assert_string_equal (hut_number_exact (buffer, value), wanted);
+      assert_true (g_ascii_strtod (hut_number_exact (buffer, value), NULL) == value);
+    }
+}
+
 static void
 exact_number_has_no_exponent_where_people_measure (void **state)
 {
@@ -116,6 +145,7 @@ main (void)
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (exact_number_is_the_shortest_that_reads_back),
     cmocka_unit_test (exact_number_of_any_double_reads_back_as_the_same),
+    cmocka_unit_test (exact_number_is_the_shortest_on_and_beside_the_grid),
     cmocka_unit_test (exact_number_has_no_exponent_where_people_measure),
     cmocka_unit_test (fixed_number_has_at_most_the_decimals_and_no_idle_zeros),
   };
