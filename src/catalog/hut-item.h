@@ -1,10 +1,10 @@
 /* src/catalog/hut-item.h: one piece of hardware as data: what it needs of a panel and of the room.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * An item has a frame of its own, seen from the outside of the panel that it sits on: u right, v up,
- * (0,0) where its placement puts it. All lengths mm, masses kg. Items that join base and lid (hinge,
- * latch, stay) have two leaves; each leaf has its own cuts and bodies, and (0,0) lies on the seam or
- * hinge line in the middle of the item.
+ * An item has a frame of its own, seen from the outside of the panel that it sits on: u right, v
+ * up, (0,0) where its placement puts it. All lengths mm, masses kg. Items that join base and lid
+ * (hinge, latch, stay) have two leaves; each leaf has its own cuts and bodies, and (0,0) lies on
+ * the seam or hinge line in the middle of the item.
  *
  * A design carries a copy of every item that it uses: a file is whole without the catalogue, and a
  * catalogue that changes changes no design. */
@@ -153,15 +153,15 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutItem, hut_item_free)
 HutItemSource *hut_item_source_new (const char *of, const char *source) G_GNUC_WARN_UNUSED_RESULT;
 void hut_item_source_free (HutItemSource *self);
 
-/* Box round all cuts of a leaf, screw holes by their class, and the flange when it is on leaf 0; mm,
- * item frame. Empty (u1 < u0) when the leaf has none. */
+/* Box round all cuts of a leaf, screw holes by their class, and the flange when it is on leaf 0;
+ * mm, item frame. Empty (u1 < u0) when the leaf has none. */
 HutRect hut_item_bounds (const HutItem *self, guint leaf, HutHoleClass hole_class);
 
-/* Diameter of the hole of a SCREW cut, mm: ISO 273 where it goes through, a pilot where it goes into
- * the wood; 0 for other cuts and for threads that the tables do not have. */
+/* Diameter of the hole of a SCREW cut, mm: ISO 273 where it goes through, a pilot where it goes
+ * into the wood; 0 for other cuts and for threads that the tables do not have. */
 double hut_item_cut_hole_mm (const HutItemCut *self, HutHoleClass hole_class);
 
-/* Outline of a cut where it lies in the item's frame, counter-clockwise, mm. @screw_hole_mm: diameter
- * for SCREW cuts (see hut_item_cut_hole_mm ()). A cut whose sizes make no shape gives a path without
- * corners. (transfer full) */
+/* Outline of a cut where it lies in the item's frame, counter-clockwise, mm. @screw_hole_mm:
+ * diameter for SCREW cuts (see hut_item_cut_hole_mm ()). A cut whose sizes make no shape gives a
+ * path without corners. (transfer full) */
 HutPath *hut_item_cut_dup_path (const HutItemCut *self, double screw_hole_mm) G_GNUC_WARN_UNUSED_RESULT;

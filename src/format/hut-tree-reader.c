@@ -404,8 +404,8 @@ read_content (const HutTreeReader *self,
         {
           g_autofree char *shown = hut_value_dup_shown ((const char *) child->name);
 
-          set_value_error (self, xmlGetLineNo (child), "unknown element <%s> in <%s>; allowed: text",
-                           shown, format->name);
+          set_value_error (self, xmlGetLineNo (child),
+                           "unknown element <%s> in <%s>; allowed: text", shown, format->name);
           return FALSE;
         }
     }
