@@ -88,13 +88,15 @@ typedef enum
   HUT_ITEM_BEHIND, /* on the other side of the panel */
 } HutItemSide;
 
-/* Room that it takes: a box standing on one face of the panel. */
+/* Room that it takes: a box standing on the face that it is mounted on, to the front or through the
+ * panel to the other side. Both depths count from that face, so that they hold for any panel: behind a
+ * panel (or a pocket's floor) there is depth less thickness left of a space behind, or nothing. */
 typedef struct
 {
   HutItemSide side;
   guint leaf;
   HutRect rect;      /* mm, item frame */
-  double depth_mm;   /* from the face */
+  double depth_mm;   /* from the face that it is mounted on */
   gboolean soft;     /* room for leads, hoses, a hand: may touch soft room, not solids */
 } HutItemBody;
 
