@@ -18,7 +18,8 @@ is_escape (const XEvent *event)
   int opcode, first_event, first_error;
 
   return event->type == GenericEvent && cookie->evtype == XI_KeyPress && key != NULL
-         && XQueryExtension (cookie->display, "XInputExtension", &opcode, &first_event, &first_error)
+         && XQueryExtension (cookie->display, "XInputExtension", &opcode, &first_event,
+                             &first_error)
          && cookie->extension == opcode
          && XkbKeycodeToKeysym (cookie->display, (KeyCode)key->detail, 0, 0) == XK_Escape;
 }

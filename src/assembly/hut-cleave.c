@@ -3,8 +3,8 @@
  *
  * Loops of corners are kept in one list for outlines and holes alike; a crossing of the line is a
  * corner with a number. From crossing to crossing in pairs, each chord either parts the loop that
- * both lie on or joins two loops; the corners of a chord are made once and used by both sides. In the
- * end counter-clockwise loops are pieces and clockwise ones their holes. */
+ * both lie on or joins two loops; the corners of a chord are made once and used by both sides. In
+ * the end counter-clockwise loops are pieces and clockwise ones their holes. */
 #define G_LOG_DOMAIN "hut-assembly"
 #include "config.h"
 #include "assembly/hut-cleave.h"

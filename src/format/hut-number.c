@@ -40,8 +40,8 @@ write_grid (char buffer[HUT_NUMBER_SIZE],
     g_snprintf (buffer, HUT_NUMBER_SIZE, "%s%" G_GINT64_FORMAT, sign, whole);
   else
     {
-      g_snprintf (buffer, HUT_NUMBER_SIZE, "%s%" G_GINT64_FORMAT ".%03" G_GINT64_FORMAT, sign, whole,
-                  rest);
+      g_snprintf (buffer, HUT_NUMBER_SIZE, "%s%" G_GINT64_FORMAT ".%03" G_GINT64_FORMAT, sign,
+                  whole, rest);
       for (gsize n = strlen (buffer); buffer[n - 1] == '0'; n--)
         buffer[n - 1] = '\0';
     }
