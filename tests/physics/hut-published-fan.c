@@ -24,7 +24,7 @@ meet (const HutFanPoint *points,
       HutFanShape shape,
       const HutAirSystem *system)
 {
-  g_autoptr (HutFanCurve) curve
+  g_autoptr(HutFanCurve) curve
       = hut_fan_curve_new (points, n, shape, system->air.density_kg_m3, NULL);
   const HutFanCurve *fans[] = { curve };
   HutOperatingPoint point = { NAN, NAN };

@@ -99,7 +99,7 @@ static void
 the_root_is_that_of_plain_halving (void **state)
 {
   static const HutFanPoint points[] = { { 0, 180 }, { 0.02, 150 }, { 0.05, 0 } };
-  g_autoptr (HutFanCurve) fan = hut_fan_curve_new (points, 3, HUT_FAN_STRAIGHT, 1.2, NULL);
+  g_autoptr(HutFanCurve) fan = hut_fan_curve_new (points, 3, HUT_FAN_STRAIGHT, 1.2, NULL);
   const HutFanCurve *fans[] = { fan };
   const HutDuctRun run
       = { .diameter_m = 0.1, .length_m = 3, .roughness_m = 0.9e-3, .loss_ratio = 3.3 };
@@ -124,7 +124,7 @@ static void
 a_stall_dip_gives_the_largest_stable_flow_and_is_told (void **state)
 {
   static const HutFanPoint points[] = { { 0, 100 }, { 0.02, 40 }, { 0.04, 70 }, { 0.08, 0 } };
-  g_autoptr (HutFanCurve) fan = hut_fan_curve_new (points, 4, HUT_FAN_STRAIGHT, 1.2, NULL);
+  g_autoptr(HutFanCurve) fan = hut_fan_curve_new (points, 4, HUT_FAN_STRAIGHT, 1.2, NULL);
   const HutFanCurve *fans[] = { fan };
   /* Nearly level at 50 Pa: meets the curve three times, the last time where 70 (0.08 - q) / 0.04
    * = 50. */
@@ -141,8 +141,8 @@ without_fan_intake_or_enough_pressure_nothing_moves (void **state)
 {
   static const HutFanPoint points[] = { { 0, 100 }, { 0.05, 0 } },
                            cut[] = { { 0, 100 }, { 0.05, 50 } };
-  g_autoptr (HutFanCurve) fan = hut_fan_curve_new (points, 2, HUT_FAN_STRAIGHT, 1.2, NULL);
-  g_autoptr (HutFanCurve) short_fan = hut_fan_curve_new (cut, 2, HUT_FAN_STRAIGHT, 1.2, NULL);
+  g_autoptr(HutFanCurve) fan = hut_fan_curve_new (points, 2, HUT_FAN_STRAIGHT, 1.2, NULL);
+  g_autoptr(HutFanCurve) short_fan = hut_fan_curve_new (cut, 2, HUT_FAN_STRAIGHT, 1.2, NULL);
   const HutFanCurve *fans[] = { fan }, *short_fans[] = { short_fan };
   const HutAirSystem open = { .air = { 1.2, 1.81e-5 }, .intake_m2 = 1 };
   HutAirSystem shut = open, held = open;

@@ -16,7 +16,7 @@ curve_of (const HutFanPoint *points,
           guint n,
           HutFanShape shape)
 {
-  g_autoptr (GError) error = NULL;
+  g_autoptr(GError) error = NULL;
   HutFanCurve *curve = hut_fan_curve_new (points, n, shape, RHO, &error);
 
   assert_ok (curve != NULL, error);
@@ -43,8 +43,8 @@ points_that_make_no_curve_are_refused (void **state)
 
   for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
     {
-      g_autoptr (GError) error = NULL;
-      g_autoptr (HutFanCurve) curve
+      g_autoptr(GError) error = NULL;
+      g_autoptr(HutFanCurve) curve
           = hut_fan_curve_new (cases[i].points, cases[i].n, HUT_FAN_SMOOTH, cases[i].rated, &error);
 
       if (curve != NULL || !g_error_matches (error, HUT_PHYSICS_ERROR, HUT_PHYSICS_ERROR_CURVE))
@@ -70,7 +70,7 @@ both_shapes_meet_every_point_and_never_leave_the_range_between_neighbours (void 
         };
       for (HutFanShape shape = HUT_FAN_STRAIGHT; shape <= HUT_FAN_SMOOTH; shape++)
         {
-          g_autoptr (HutFanCurve) curve = curve_of (points, n, shape);
+          g_autoptr(HutFanCurve) curve = curve_of (points, n, shape);
 
           for (guint i = 0; i < n; i++)
             assert_near (hut_fan_curve_pressure_pa (curve, points[i].flow_m3_s, RHO),
@@ -94,7 +94,7 @@ both_shapes_meet_every_point_and_never_leave_the_range_between_neighbours (void 
 static void
 flow_is_the_largest_one_with_that_pressure (void **state)
 {
-  g_autoptr (HutFanCurve) curve = curve_of (dip, G_N_ELEMENTS (dip), HUT_FAN_STRAIGHT);
+  g_autoptr(HutFanCurve) curve = curve_of (dip, G_N_ELEMENTS (dip), HUT_FAN_STRAIGHT);
 
   assert_false (hut_fan_curve_falls (curve));
   /* 60 Pa: on the last stretch 0.04 + 0.04 (70 - 60) / 70. */
@@ -108,7 +108,7 @@ flow_is_the_largest_one_with_that_pressure (void **state)
 static void
 thin_air_gives_less_pressure_at_the_same_flow (void **state)
 {
-  g_autoptr (HutFanCurve) curve = curve_of (falling, G_N_ELEMENTS (falling), HUT_FAN_SMOOTH);
+  g_autoptr(HutFanCurve) curve = curve_of (falling, G_N_ELEMENTS (falling), HUT_FAN_SMOOTH);
 
   assert_near (hut_fan_curve_pressure_pa (curve, 0.03, RHO / 2),
                0.5 * hut_fan_curve_pressure_pa (curve, 0.03, RHO), 1e-12);
@@ -119,8 +119,8 @@ thin_air_gives_less_pressure_at_the_same_flow (void **state)
 static void
 equal_fans_side_by_side_share_the_flow (void **state)
 {
-  g_autoptr (HutFanCurve) curve = curve_of (falling, G_N_ELEMENTS (falling), HUT_FAN_SMOOTH);
-  g_autoptr (HutFanCurve) twin = curve_of (falling, G_N_ELEMENTS (falling), HUT_FAN_SMOOTH);
+  g_autoptr(HutFanCurve) curve = curve_of (falling, G_N_ELEMENTS (falling), HUT_FAN_SMOOTH);
+  g_autoptr(HutFanCurve) twin = curve_of (falling, G_N_ELEMENTS (falling), HUT_FAN_SMOOTH);
   const HutFanCurve *same[] = { curve, curve }, *twins[] = { curve, twin };
 
   for (double flow = 0.001; flow < 0.2; flow += 0.01)
@@ -139,8 +139,8 @@ static void
 a_weak_fan_beside_a_strong_one_gives_nothing_above_its_own_pressure (void **state)
 {
   static const HutFanPoint weak_points[] = { { 0, 30 }, { 0.05, 0 } };
-  g_autoptr (HutFanCurve) strong = curve_of (falling, G_N_ELEMENTS (falling), HUT_FAN_STRAIGHT);
-  g_autoptr (HutFanCurve) weak = curve_of (weak_points, 2, HUT_FAN_STRAIGHT);
+  g_autoptr(HutFanCurve) strong = curve_of (falling, G_N_ELEMENTS (falling), HUT_FAN_STRAIGHT);
+  g_autoptr(HutFanCurve) weak = curve_of (weak_points, 2, HUT_FAN_STRAIGHT);
   const HutFanCurve *fans[] = { strong, weak };
 
   /* 60 Pa is the strong one's at 0.05 m3/s. */

@@ -20,7 +20,7 @@ each_published_value_is_met (void **state)
     hut_published_noise_and_heat,
     hut_published_board,
   };
-  g_autoptr (GHashTable) ids = g_hash_table_new (g_str_hash, g_str_equal);
+  g_autoptr(GHashTable) ids = g_hash_table_new (g_str_hash, g_str_equal);
   HutPublished published = { .ids = ids };
 
   printf ("%-8s %14s %14s %9s  %s\n", "check", "computed", "published", "rel. off", "source");
@@ -35,7 +35,7 @@ each_published_value_is_met (void **state)
 static void
 a_value_outside_of_its_room_is_counted (void **state)
 {
-  g_autoptr (GHashTable) ids = g_hash_table_new (g_str_hash, g_str_equal);
+  g_autoptr(GHashTable) ids = g_hash_table_new (g_str_hash, g_str_equal);
   HutPublished published = { .ids = ids };
 
   hut_published_row (&published, "TRY-01", 1.02, 1, REL (0.01), "a row that must be off");
