@@ -3,8 +3,8 @@
  *
  * What is too large for its sheet goes three ways: a job says what the seams must mind (openings,
  * edge joints, lines of neighbours), the plan chooses the lines, and the region is cleaved along
- * one line after the other, all vertical ones first. Panels come before plates, and a panel sees only
- * the seams of those before it: so the stagger does not depend on a second pass. A panel whose
+ * one line after the other, all vertical ones first. Panels come before plates, and a panel sees
+ * only the seams of those before it: so the stagger does not depend on a second pass. A panel whose
  * cleaving fails on the way stays whole, its splices and troubles are taken back: nothing is ever
  * half parted, and pieces always partition their panel. */
 #define G_LOG_DOMAIN "hut-assembly"
