@@ -235,25 +235,18 @@ append_comment (GString *file,
 }
 
 GBytes *
-hut_write_marked_dxf (const HutAssembly *assembly,
-                      const HutPartSet *parts,
-                      const HutSheet *sheet,
-                      const char *mark,
-                      GError **error)
+hut_write_page_dxf (const HutWritePage *page,
+                    GError **error)
 {
-  g_return_val_if_fail (assembly != NULL && parts != NULL && sheet != NULL, NULL);
+  g_return_val_if_fail (page != NULL && page->paths != NULL, NULL);
 
-  g_autoptr(GPtrArray) paths = hut_sheet_dup_tool_paths (parts, sheet, error);
-
-  if (paths == NULL)
-    return NULL;
-
+  const GPtrArray *paths = page->paths;
   GString *file = g_string_new (NULL);
   const HutRect bounds = hut_tool_paths_bounds (paths);
   guint handle = FIRST_HANDLE;
 
-  if (mark != NULL)
-    append_comment (file, mark);
+  if (page->mark != NULL)
+    append_comment (file, page->mark);
   append_short (file, BEFORE_SEED);
   append_handle (file, FIRST_HANDLE + count_entities (paths));
   append_short (file, AFTER_SEED);
@@ -273,6 +266,16 @@ hut_write_marked_dxf (const HutAssembly *assembly,
     }
   append_short (file, TAIL);
   return g_string_free_to_bytes (file);
+}
+
+GBytes *
+hut_write_marked_dxf (const HutAssembly *assembly,
+                      const HutPartSet *parts,
+                      const HutSheet *sheet,
+                      const char *mark,
+                      GError **error)
+{
+  return hut_write_sheet_page (assembly, parts, sheet, mark, hut_write_page_dxf, error);
 }
 
 GBytes *

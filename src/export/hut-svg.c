@@ -197,25 +197,22 @@ write_layer (const Page *page,
 
 static void
 write_head (const Page *page,
-            const HutAssembly *assembly,
-            const HutSheet *sheet,
-            const char *mark)
+            const HutWritePage *what)
 {
   char width[HUT_NUMBER_SIZE], depth[HUT_NUMBER_SIZE];
 
-  hut_number_fixed (width, sheet->width_mm, HUT_WRITE_DECIMALS);
-  hut_number_fixed (depth, sheet->depth_mm, HUT_WRITE_DECIMALS);
+  hut_number_fixed (width, what->width_mm, HUT_WRITE_DECIMALS);
+  hut_number_fixed (depth, what->depth_mm, HUT_WRITE_DECIMALS);
 
   g_autofree char *width_mm = g_strdup_printf ("%smm", width);
   g_autofree char *depth_mm = g_strdup_printf ("%smm", depth);
   g_autofree char *view_box = g_strdup_printf ("0 0 %s %s", width, depth);
-  g_autofree char *stem = hut_sheet_dup_stem (sheet);
-  const char *name = assembly->design->name;
-  g_autofree char *title = g_strdup_printf ("%s: %s", name != NULL ? name : "", stem);
+  const char *design_name = what->design_name != NULL ? what->design_name : "";
+  g_autofree char *title = g_strdup_printf ("%s: %s", design_name, what->name);
   g_autofree char *desc = g_strjoin (" ",
                                      "One user unit is one millimetre. The lines are the middle of "
                                      "the tool's way: kerf and fit allowance are in them.",
-                                     mark, NULL);
+                                     what->mark, NULL);
 
   hut_xml_out_text (page->xml, "version", "1.1");
   hut_xml_out_text (page->xml, "width", width_mm);
@@ -226,26 +223,28 @@ write_head (const Page *page,
 }
 
 GBytes *
+hut_write_page_svg (const HutWritePage *what,
+                    GError **error)
+{
+  g_return_val_if_fail (what != NULL && what->paths != NULL, NULL);
+
+  g_autoptr(HutXmlOut) xml = hut_xml_out_new ("svg", "http://www.w3.org/2000/svg");
+  const Page page = { xml, what->depth_mm };
+
+  write_head (&page, what);
+  for (guint layer = 0; layer < HUT_LAYER_COUNT; layer++)
+    write_layer (&page, (HutLayer) layer, what->paths);
+  return hut_xml_out_finish (xml, error);
+}
+
+GBytes *
 hut_write_marked_svg (const HutAssembly *assembly,
                       const HutPartSet *parts,
                       const HutSheet *sheet,
                       const char *mark,
                       GError **error)
 {
-  g_return_val_if_fail (assembly != NULL && parts != NULL && sheet != NULL, NULL);
-
-  g_autoptr(GPtrArray) paths = hut_sheet_dup_tool_paths (parts, sheet, error);
-
-  if (paths == NULL)
-    return NULL;
-
-  g_autoptr(HutXmlOut) xml = hut_xml_out_new ("svg", "http://www.w3.org/2000/svg");
-  const Page page = { xml, sheet->depth_mm };
-
-  write_head (&page, assembly, sheet, mark);
-  for (guint layer = 0; layer < HUT_LAYER_COUNT; layer++)
-    write_layer (&page, (HutLayer) layer, paths);
-  return hut_xml_out_finish (xml, error);
+  return hut_write_sheet_page (assembly, parts, sheet, mark, hut_write_page_svg, error);
 }
 
 GBytes *

@@ -11,3 +11,29 @@ hut_sheet_dup_stem (const HutSheet *sheet)
 
   return g_strdup_printf ("%s-sheet-%u", sheet->stock->id, sheet->number);
 }
+
+GBytes *
+hut_write_sheet_page (const HutAssembly *assembly,
+                      const HutPartSet *parts,
+                      const HutSheet *sheet,
+                      const char *mark,
+                      HutPageWriter writer,
+                      GError **error)
+{
+  g_return_val_if_fail (assembly != NULL && parts != NULL && sheet != NULL, NULL);
+
+  g_autoptr(GPtrArray) paths = hut_sheet_dup_tool_paths (parts, sheet, error);
+  g_autofree char *stem = hut_sheet_dup_stem (sheet);
+  const HutWritePage page = {
+    .paths = paths,
+    .width_mm = sheet->width_mm,
+    .depth_mm = sheet->depth_mm,
+    .design_name = assembly->design->name,
+    .name = stem,
+    .mark = mark,
+    .stock = sheet->stock,
+    .cutter = &assembly->design->cutter,
+  };
+
+  return paths != NULL ? writer (&page, error) : NULL;
+}

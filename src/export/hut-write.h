@@ -5,9 +5,36 @@
  * puts it where a reader of that file finds it. All are pure. */
 #pragma once
 #include "export/hut-export.h"
+#include "export/hut-tool-path.h"
 
 /* Decimals of a coordinate in cut files: lengths of both formats then agree far under 1e-6 mm. */
 #define HUT_WRITE_DECIMALS 9
+
+/* What the tool does on one piece of stock, and what a reader of the file has to know. All lent. */
+typedef struct
+{
+  const GPtrArray *paths;    /* HutToolPath, in the order of the work; frame of the page, mm */
+  double width_mm, depth_mm; /* of the page: a sheet as it lies on the bed, (0,0) front left */
+  const char *design_name;   /* or NULL */
+  const char *name;          /* of the page: "plywood-6-sheet-1" */
+  const char *mark;          /* or NULL */
+  const HutStock *stock;
+  const HutCutter *cutter;
+} HutWritePage;
+
+/* A page as SVG or DXF R2000. @error: when memory ran out. */
+GBytes *hut_write_page_svg (const HutWritePage *page, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+GBytes *hut_write_page_dxf (const HutWritePage *page, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+
+typedef GBytes *(*HutPageWriter) (const HutWritePage *page, GError **error);
+/* The tool paths of a sheet through @writer. @error: as the writer has it, or HUT_GEOM_ERROR_* when
+ * kerf or fit swallow something of a part. */
+GBytes *hut_write_sheet_page (const HutAssembly *assembly,
+                              const HutPartSet *parts,
+                              const HutSheet *sheet,
+                              const char *mark,
+                              HutPageWriter writer,
+                              GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
 /* A sheet as SVG. @error: HUT_GEOM_ERROR_* when kerf or fit swallow something of a part. */
 GBytes *hut_write_marked_svg (const HutAssembly *assembly,
