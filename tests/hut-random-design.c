@@ -301,6 +301,28 @@ fill_joints (HutRandom *random,
   joints->strap_ratio = hut_random_typed (random, 8.0, 20.0);
 }
 
+static void
+add_baffles (HutRandom *random,
+             HutDesign *design)
+{
+  if (hut_random_chance (random, 0.4))
+    return;
+  for (int side = 0; side < HUT_SIDE_COUNT; side++)
+    {
+      HutBaffle *baffle;
+
+      if (hut_random_chance (random, 0.3))
+        continue;
+      baffle = hut_baffle_new ((HutSide) side);
+      baffle->shell = (HutShellId) hut_random_below (random, HUT_SHELL_COUNT);
+      baffle->overlap_mm = hut_random_typed (random, 4.0, 40.0);
+      baffle->gap_mm = hut_random_chance (random, 0.1) ? 0.0 : hut_random_typed (random, 0.5, 5.0);
+      baffle->hold_mm = hut_random_typed (random, 5.0, 40.0);
+      set_text (&baffle->stock, hut_random_chance (random, 0.5) ? "wall-1" : "clear");
+      g_ptr_array_add (design->baffles, baffle);
+    }
+}
+
 static double
 random_inside_mm (HutRandom *random)
 {
@@ -338,11 +360,14 @@ hut_random_design_with (guint64 seed,
   fill_shell (&random, &design->shell, inside_mm, flags);
   fill_joints (&random, &design->joints);
   hut_random_add_openings (&random, design, inside_mm, flags);
+  if ((flags & HUT_RANDOM_BAFFLES) != 0)
+    add_baffles (&random, design);
   return design;
 }
 
 HutDesign *
 hut_random_design (guint64 seed)
 {
-  return hut_random_design_with (seed, HUT_RANDOM_OPENINGS | HUT_RANDOM_WINDOWS | HUT_RANDOM_WILD);
+  return hut_random_design_with (seed, HUT_RANDOM_OPENINGS | HUT_RANDOM_WINDOWS | HUT_RANDOM_WILD
+                                           | HUT_RANDOM_BAFFLES);
 }

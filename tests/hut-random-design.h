@@ -15,6 +15,7 @@ typedef enum
   HUT_RANDOM_ONE_STOCK = 1 << 5,   /* all panels of one thickness */
   HUT_RANDOM_BY_HAND = 1 << 6,     /* never fitted: inside_mm is the inside */
   HUT_RANDOM_FITTED = 1 << 7,      /* always fitted */
+  HUT_RANDOM_BAFFLES = 1 << 8,     /* strips along some sides of the seam */
 } HutRandomFlags;
 
 /**

@@ -3,7 +3,9 @@
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
 #include "app/hut-session-items.h"
+#include "assembly/hut-strip.h"
 #include <glib/gi18n.h>
+#include <math.h>
 
 /* What an addition makes: filled by the edit. */
 typedef struct
@@ -159,6 +161,55 @@ hut_session_add_window (HutSession *self)
   return id;
 }
 
+/* ---- baffles --------------------------------------------------------------------------------- */
+
+/* Gaps that the program chooses are whole multiples of this, mm. Own choice. */
+#define BAFFLE_GAP_STEP_MM 0.5
+
+typedef struct
+{
+  HutSide side;
+  gboolean fitted;
+  double gap_mm; /* the least that lets the lid open */
+} HutBaffleEdit;
+
+static gboolean
+set_baffle (HutDesign *design,
+            gpointer user_data)
+{
+  const HutBaffleEdit *edit = user_data;
+  HutBaffle *baffle = hut_design_get_baffle (design, edit->side);
+
+  if (edit->fitted == (baffle != NULL))
+    return FALSE;
+  if (!edit->fitted)
+    return g_ptr_array_remove (design->baffles, baffle);
+  baffle = hut_baffle_new (edit->side);
+  baffle->gap_mm = MAX (baffle->gap_mm, edit->gap_mm);
+  set_name (&baffle->stock, design->shell.default_stock);
+  g_ptr_array_add (design->baffles, baffle);
+  return TRUE;
+}
+
+gboolean
+hut_session_set_baffle (HutSession *self,
+                        HutSide side,
+                        gboolean fitted)
+{
+  g_return_val_if_fail (HUT_IS_SESSION (self), FALSE);
+
+  g_autoptr(HutBaffle) fresh = hut_baffle_new (side);
+  const HutDesign *design = hut_session_get_design (self);
+  const double least_mm = hut_strip_least_gap_mm (hut_session_get_assembly (self), side,
+                                                  fresh->shell, fresh->overlap_mm)
+                          + design->shell.seam_gap_mm / 2.0;
+  HutBaffleEdit edit
+      = { side, fitted, ceil (least_mm / BAFFLE_GAP_STEP_MM) * BAFFLE_GAP_STEP_MM };
+
+  /* Translators: what Undo takes back. */
+  return hut_session_edit (self, fitted ? _("Add Baffle") : _("Remove Baffle"), set_baffle, &edit);
+}
+
 /* ---- removals -------------------------------------------------------------------------------- */
 
 typedef struct
@@ -276,6 +327,8 @@ remove_stock (HutDesign *design,
   for (guint shell = 0; shell < HUT_SHELL_COUNT; shell++)
     for (guint side = 0; side < HUT_SIDE_COUNT; side++)
       replace_id (&design->shell.stock[shell][side], item, NULL);
+  for (guint i = 0; i < design->baffles->len; i++)
+    replace_id (&((HutBaffle *)g_ptr_array_index (design->baffles, i))->stock, item, heir);
   for (guint i = 0; i < design->windows->len; i++)
     {
       HutWindow *window = g_ptr_array_index (design->windows, i);

@@ -12,6 +12,9 @@ char *hut_session_add_stock (HutSession *self) G_GNUC_WARN_UNUSED_RESULT;
 /* In the middle of the front of the lid, or of the first panel there is. Becomes selected. */
 char *hut_session_add_window (HutSession *self) G_GNUC_WARN_UNUSED_RESULT;
 
+/* Fits a baffle along that side of the seam, with a gap that lets the lid open, or takes it away. */
+gboolean hut_session_set_baffle (HutSession *self, HutSide side, gboolean fitted);
+
 /* What was measured from it stays where it is, measured from the middle of its panel. */
 gboolean hut_session_remove_body (HutSession *self, const char *body);
 /* What served it serves nothing. */

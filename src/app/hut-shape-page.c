@@ -3,6 +3,7 @@
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
 #include "app/hut-shape-page.h"
+#include "app/hut-baffle-row.h"
 #include "app/hut-field.h"
 #include "app/hut-form.h"
 #include "app/hut-panel-choices.h"
@@ -26,7 +27,7 @@ struct _HutShapePage
   GtkWidget *inside_x_field, *inside_y_field, *inside_z_field;
   GtkWidget *hinge_field, *seam_height_field, *hinge_offset_field, *opening_angle_field,
       *swing_clearance_field, *ledge_field, *strap_ratio_field;
-  GtkBox *panel_stocks;
+  GtkBox *panel_stocks, *baffles;
   GtkWidget *panel_stock_fields[HUT_SHELL_COUNT][HUT_SIDE_COUNT];
 
   HutSession *session;
@@ -255,6 +256,7 @@ hut_shape_page_class_init (HutShapePageClass *class)
   gtk_widget_class_bind_template_child (widget_class, HutShapePage, ledge_field);
   gtk_widget_class_bind_template_child (widget_class, HutShapePage, default_stock);
   gtk_widget_class_bind_template_child (widget_class, HutShapePage, panel_stocks);
+  gtk_widget_class_bind_template_child (widget_class, HutShapePage, baffles);
   gtk_widget_class_bind_template_child (widget_class, HutShapePage, finger_ratio);
   gtk_widget_class_bind_template_child (widget_class, HutShapePage, splice_length_ratio);
   gtk_widget_class_bind_template_child (widget_class, HutShapePage, splice_width_ratio);
@@ -339,6 +341,8 @@ hut_shape_page_new (HutSession *session)
   bind_shell (self);
   bind_joints (self);
   bind_stocks (self);
+  for (int side = 0; side < HUT_SIDE_COUNT; side++)
+    gtk_box_append (self->baffles, hut_baffle_row_new (session, (HutSide)side));
   hut_form_fill (self->form);
   g_signal_connect_object (self->fitted, "notify::active", G_CALLBACK (on_fitted_changed), self,
                            G_CONNECT_SWAPPED);

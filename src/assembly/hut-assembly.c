@@ -6,6 +6,7 @@
 #include "assembly/hut-fit.h"
 #include "assembly/hut-placing.h"
 #include "assembly/hut-shell-layout.h"
+#include "assembly/hut-strip.h"
 #include <math.h>
 
 /* Least height of wall that base and lid must have beside floor or top, in thicknesses. Own choice:
@@ -224,6 +225,7 @@ HutAssembly *
 hut_assembly_new (const HutDesign *design)
 {
   HutAssembly *self = g_new0 (HutAssembly, 1);
+  HutShellBox boxes[HUT_SHELL_COUNT];
   HutIntrusion intrusion;
   HutFit fit;
 
@@ -233,6 +235,7 @@ hut_assembly_new (const HutDesign *design)
   self->panels = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_panel_free);
   self->holes = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_placed_hole_free);
   self->plates = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_plate_free);
+  self->strips = g_array_new (FALSE, TRUE, sizeof (HutStrip));
   self->solids = g_array_new (FALSE, TRUE, sizeof (HutSolid));
   self->troubles = g_array_new (FALSE, TRUE, sizeof (HutTrouble));
 
@@ -249,16 +252,13 @@ hut_assembly_new (const HutDesign *design)
 
   self->whole = TRUE;
   hut_shell_layout_panels (self->design, &fit, self->panels);
-  {
-    HutShellBox boxes[HUT_SHELL_COUNT];
-
-    hut_shell_layout_boxes (self->design, &fit, boxes);
-    self->seam_z_mm = boxes[HUT_SHELL_BASE].box.max.z;
-  }
+  hut_shell_layout_boxes (self->design, &fit, boxes);
+  self->seam_z_mm = boxes[HUT_SHELL_BASE].box.max.z;
   set_hinge (self);
   hut_placing_run (self);
   add_solids (self);
   add_ledges (self);
+  hut_strip_run (self, boxes);
   return self;
 }
 
@@ -270,6 +270,7 @@ hut_assembly_free (HutAssembly *self)
   g_clear_pointer (&self->panels, g_ptr_array_unref);
   g_clear_pointer (&self->holes, g_ptr_array_unref);
   g_clear_pointer (&self->plates, g_ptr_array_unref);
+  g_clear_pointer (&self->strips, g_array_unref);
   g_clear_pointer (&self->solids, g_array_unref);
   g_clear_pointer (&self->troubles, g_array_unref);
   hut_design_free ((HutDesign *) self->design);

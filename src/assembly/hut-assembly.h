@@ -70,6 +70,7 @@ typedef enum
   HUT_SOLID_FRAME,
   HUT_SOLID_STRAP,
   HUT_SOLID_LEDGE,
+  HUT_SOLID_BAFFLE,
 } HutSolidKind;
 
 typedef struct
@@ -93,6 +94,21 @@ typedef struct
   gboolean bought;
 } HutPlate;
 
+/* A baffle where it stands, in the frame of the wall that it is parallel to. */
+typedef struct
+{
+  const HutBaffle *baffle; /* lent */
+  const HutStock *stock;   /* lent */
+  HutShellId shell;    /* what it moves with */
+  guint panel;         /* index of that wall: its own shell's, or the base's when it stands on edge */
+  HutRect rect;        /* mm, panel frame */
+  double depth_mm;     /* of its outer face behind the panel's outer face */
+  double gap_mm;       /* what is left to the wall that it reaches behind */
+  double stand_off_mm; /* packing between it and its own wall; 0: it lies on it */
+  gboolean on_edge;    /* stands on a lid that is a single panel */
+  HutBox3 box;         /* world */
+} HutStrip;
+
 /* Why a derived thing could not be made as asked. Checks turn these into findings. */
 typedef enum
 {
@@ -104,6 +120,7 @@ typedef enum
   HUT_TROUBLE_PANEL_UNKNOWN,   /* an opening or window on a panel that this enclosure has not */
   HUT_TROUBLE_ANCHOR,          /* anchored to a machine body that does not exist */
   HUT_TROUBLE_HOLE_OUTSIDE,    /* not wholly inside its panel, or crossing another hole */
+  HUT_TROUBLE_BAFFLE,          /* no room for a baffle between its neighbours */
   HUT_TROUBLE_SIZE,            /* a size that no bench has: more than HUT_SIZE_MAX_MM or not finite */
 } HutTroubleKind;
 
@@ -130,6 +147,7 @@ typedef struct
   GPtrArray *panels;   /* HutPanel */
   GPtrArray *holes;    /* HutPlacedHole */
   GPtrArray *plates;   /* HutPlate */
+  GArray *strips;      /* HutStrip */
   GArray *solids;      /* HutSolid, without straps: see HutPartSet */
   GArray *troubles;    /* HutTrouble */
 } HutAssembly;

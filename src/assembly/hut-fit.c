@@ -4,6 +4,7 @@
 #include "config.h"
 #include "assembly/hut-fit.h"
 #include "assembly/hut-part.h"
+#include "assembly/hut-strip.h"
 #include <math.h>
 
 double
@@ -147,7 +148,10 @@ hut_fit_intrusion (const HutDesign *design)
   gboolean grew = TRUE;
 
   for (int side = 0; side < HUT_SIDE_COUNT; side++)
-    intrusion.side[side] = plates_mm (design, (HutSide) side);
+    intrusion.side[side]
+        = MAX (plates_mm (design, (HutSide) side),
+               /* The machine stands on the floor beside a strip there, not on it. */
+               side == HUT_SIDE_BOTTOM ? 0.0 : hut_strip_intrusion_mm (design, (HutSide) side));
 
   while (design->joints.straps && grew)
     {

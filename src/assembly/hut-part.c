@@ -4,6 +4,7 @@
 #include "config.h"
 #include "assembly/hut-part-private.h"
 #include "assembly/hut-strap.h"
+#include "assembly/hut-strip.h"
 #include "geom/hut-offset.h"
 
 /* Labels are cut with a font that has capitals, digits and a few signs. */
@@ -67,6 +68,15 @@ hut_part_set_new (const HutAssembly *assembly)
   if (assembly->design->joints.straps)
     for (guint i = 0; i < assembly->panels->len; i++)
       hut_strap_add (assembly, i, self);
+  for (guint i = 0; i < self->parts->len; i++)
+    {
+      HutPart *part = g_ptr_array_index (self->parts, i);
+
+      const HutPanel *panel = g_ptr_array_index (assembly->panels, part->panel);
+
+      part->shell = panel->id.shell;
+    }
+  hut_strip_add_parts (assembly, self);
   return self;
 }
 

@@ -9,6 +9,7 @@ typedef enum
   HUT_PART_GLAZING,
   HUT_PART_FRAME,
   HUT_PART_STRAP,
+  HUT_PART_BAFFLE,
 } HutPartKind;
 
 /* One piece. Its region is in its panel's frame, so pieces of one panel lie where they belong. */
@@ -18,6 +19,7 @@ typedef struct
   char *id;              /* "base-front", "lid-top-2", "strap-lid-top-1"; unique, NCName */
   char *label;           /* what is scored on it: short, ASCII */
   guint panel;           /* index in the assembly */
+  HutShellId shell;      /* what it moves with: not always its panel's */
   const char *item;      /* window id for glazing and frame, else NULL; lent */
   const HutStock *stock; /* lent by the assembly */
   double thickness_mm;

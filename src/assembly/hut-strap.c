@@ -107,7 +107,7 @@ cut_room_by_box (HutRect *room,
     cut_room (room, hut_frame3_shadow (&plate->frame, box));
 }
 
-/* Where the straps of a panel may lie: inside its edges, and beside ledges and all other panels
+/* Where the straps of a panel may lie: inside its edges, and beside ledges, baffles and all other panels
  * with the straps on their insides. Walls stand behind a front that is hinged before them, too. */
 static HutRect
 find_room (const HutAssembly *assembly,
@@ -134,7 +134,7 @@ find_room (const HutAssembly *assembly,
     {
       const HutSolid *solid = &g_array_index (assembly->solids, HutSolid, i);
 
-      if (solid->kind == HUT_SOLID_LEDGE)
+      if (solid->kind == HUT_SOLID_LEDGE || solid->kind == HUT_SOLID_BAFFLE)
         cut_room_by_box (&room, plate, &solid->box);
     }
   return room;

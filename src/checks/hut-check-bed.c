@@ -126,8 +126,7 @@ add_part_finding (HutChecking *self,
                 bounds.v1 - bounds.v0, &is_mm, &must_mm);
   hut_finding_set_numbers (finding, is_mm, must_mm);
   hut_finding_set_names (finding,
-                         part->item != NULL ? hut_check_item_name (assembly->design, part->item)
-                                            : hut_panel_name (panel->id),
+                         hut_check_part_name (assembly, part),
                          hut_check_name (part->stock->name, part->stock->id));
   hut_finding_set_item (finding, part->item != NULL ? part->item
                                  : sheet            ? part->stock->id

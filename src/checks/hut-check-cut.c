@@ -16,14 +16,6 @@
 /* A web under this share of what the stock holds will not survive the cut. Own choice. */
 #define WEB_BLOCKS_RATIO 0.5
 
-static const char *
-part_name (const HutAssembly *assembly,
-           const HutPart *part)
-{
-  return part->item != NULL ? hut_check_item_name (assembly->design, part->item)
-                            : hut_panel_name (hut_check_panel (assembly, part->panel)->id);
-}
-
 static HutFinding *
 add_finding (HutChecking *self,
              const HutPart *part,
@@ -33,7 +25,7 @@ add_finding (HutChecking *self,
 {
   HutFinding *finding = hut_checking_add (self, check, severity, message);
 
-  hut_finding_set_names (finding, part_name (self->assembly, part), part->label);
+  hut_finding_set_names (finding, hut_check_part_name (self->assembly, part), part->label);
   hut_finding_set_item (finding, part->item);
   return finding;
 }

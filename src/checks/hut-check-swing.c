@@ -38,6 +38,9 @@ other_name (const HutAssembly *assembly,
       body = hut_design_get_body (assembly->design, approach->other);
       return body != NULL ? hut_check_name (body->name, body->id) : approach->other;
     case HUT_AROUND_BASE:
+    case HUT_AROUND_BAFFLE:
+      if (approach->kind == HUT_SOLID_BAFFLE)
+        return hut_baffle_name (approach->side);
       return hut_panel_name ((HutPanelId) { HUT_SHELL_BASE, approach->side });
     case HUT_AROUND_WALL:
       return wall_name (approach->side);
@@ -46,14 +49,15 @@ other_name (const HutAssembly *assembly,
     }
 }
 
-/* The lid is to stay clear of everything by the swing clearance; of the base by half the seam's
- * gap, because at the seam it begins with the whole of it. */
+/* The lid is to stay clear of everything by the swing clearance; of the base, and its baffles of
+ * the other shell, by half the seam's gap, because at the seam it begins with the whole of it. */
 static double
 wanted_mm (const HutShell *shell,
            HutAround around)
 {
-  return MAX (0.0,
-              around == HUT_AROUND_BASE ? shell->seam_gap_mm / 2.0 : shell->swing_clearance_mm);
+  const gboolean own = around == HUT_AROUND_BASE || around == HUT_AROUND_BAFFLE;
+
+  return MAX (0.0, own ? shell->seam_gap_mm / 2.0 : shell->swing_clearance_mm);
 }
 
 /* What is wrong with the lid closed belongs to the clearance and room checks. */
@@ -76,7 +80,7 @@ add_places (HutChecking *self,
 
   hut_finding_add_shadow (finding, hut_check_panel (assembly, approach->solid.panel),
                           &approach->solid.box);
-  if (around == HUT_AROUND_BASE)
+  if (around == HUT_AROUND_BASE || around == HUT_AROUND_BAFFLE)
     {
       const HutPanel *base
           = hut_assembly_get_panel (assembly, (HutPanelId) { HUT_SHELL_BASE, approach->side });

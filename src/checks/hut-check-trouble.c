@@ -33,6 +33,9 @@ static const Wording wordings[] = {
   [HUT_TROUBLE_ANCHOR]
   = { "opening.anchor",
       N_ ("{what} on the {other} is anchored to a part of the machine that does not exist.") },
+  [HUT_TROUBLE_BAFFLE]
+  = { "baffle.place", N_ ("The baffle on {what} has {is} mm of room between its neighbours; its "
+                          "stock needs {must} mm or more.") },
   [HUT_TROUBLE_SIZE]
   = { "shell.size",
       N_ ("The enclosure would be {is} mm large; no more than {must} mm can be planned.") },

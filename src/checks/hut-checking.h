@@ -42,6 +42,8 @@ const char *hut_check_name (const char *name, const char *id);
 const char *hut_check_item_name (const HutDesign *design, const char *item);
 /* (transfer none): name of the panel that a solid belongs to, or of its window. */
 const char *hut_check_solid_name (const HutAssembly *assembly, const HutSolid *solid);
+/* (transfer none): name of what a part belongs to: its window, baffle or panel. */
+const char *hut_check_part_name (const HutAssembly *assembly, const HutPart *part);
 /* (transfer none) */
 const HutPanel *hut_check_panel (const HutAssembly *assembly, guint index);
 
@@ -61,5 +63,6 @@ void hut_check_splice (HutChecking *self);
 void hut_check_opening (HutChecking *self);
 void hut_check_seam (HutChecking *self);
 void hut_check_glazing (HutChecking *self);
+void hut_check_baffle (HutChecking *self);
 void hut_check_cut (HutChecking *self);
 void hut_check_caution (HutChecking *self);

@@ -10,6 +10,9 @@
 #define TEXT_DECIMALS 2u
 
 static const char *const check_ids[] = {
+  "baffle.opening",
+  "baffle.overlap",
+  "baffle.place",
   "bed.part",
   "bed.size",
   "clearance.keep-out",
@@ -63,6 +66,15 @@ static const char *const panel_names[HUT_SHELL_COUNT][HUT_SIDE_COUNT] = {
     [HUT_SIDE_BOTTOM] = N_ ("lid bottom"),
     [HUT_SIDE_TOP] = N_ ("lid top"),
   },
+};
+
+static const char *const baffle_names[HUT_SIDE_COUNT] = {
+  [HUT_SIDE_FRONT] = N_ ("baffle at the front"),
+  [HUT_SIDE_BACK] = N_ ("baffle at the back"),
+  [HUT_SIDE_LEFT] = N_ ("baffle on the left"),
+  [HUT_SIDE_RIGHT] = N_ ("baffle on the right"),
+  [HUT_SIDE_BOTTOM] = N_ ("baffle at the bottom"),
+  [HUT_SIDE_TOP] = N_ ("baffle at the top"),
 };
 
 /* ---- one finding --------------------------------------------------------------------------- */
@@ -172,6 +184,14 @@ hut_panel_name (HutPanelId id)
 }
 
 const char *
+hut_baffle_name (HutSide side)
+{
+  g_return_val_if_fail ((guint)side < HUT_SIDE_COUNT, NULL);
+
+  return baffle_names[side];
+}
+
+const char *
 hut_check_name (const char *name,
                 const char *id)
 {
@@ -205,7 +225,20 @@ hut_check_solid_name (const HutAssembly *assembly,
 {
   if (solid->item != NULL && (solid->kind == HUT_SOLID_GLAZING || solid->kind == HUT_SOLID_FRAME))
     return hut_check_item_name (assembly->design, solid->item);
+  if (solid->kind == HUT_SOLID_BAFFLE)
+    return hut_baffle_name (hut_check_panel (assembly, solid->panel)->id.side);
   return hut_panel_name (hut_check_panel (assembly, solid->panel)->id);
+}
+
+const char *
+hut_check_part_name (const HutAssembly *assembly,
+                     const HutPart *part)
+{
+  if (part->item != NULL)
+    return hut_check_item_name (assembly->design, part->item);
+  if (part->kind == HUT_PART_BAFFLE)
+    return hut_baffle_name (hut_check_panel (assembly, part->panel)->id.side);
+  return hut_panel_name (hut_check_panel (assembly, part->panel)->id);
 }
 
 const char *
@@ -369,7 +402,8 @@ hut_check_all (const HutAssembly *assembly,
   static void (*const families[]) (HutChecking *) = {
     hut_check_trouble, hut_check_bed,     hut_check_clearance, hut_check_room,
     hut_check_swing,   hut_check_joint,   hut_check_splice,    hut_check_opening,
-    hut_check_seam,    hut_check_glazing, hut_check_cut,       hut_check_caution,
+    hut_check_seam,    hut_check_glazing, hut_check_baffle,    hut_check_cut,
+    hut_check_caution,
   };
   HutChecking checking = { .assembly = assembly, .parts = parts };
 

@@ -41,10 +41,12 @@ char *hut_finding_dup_text (const HutFinding *self, HutTranslate translate, cons
 const char *hut_severity_to_string (HutSeverity severity);
 /* (transfer none): a panel's name as a person reads it, "lid top"; an English msgid (N_), static. */
 const char *hut_panel_name (HutPanelId id);
+/* (transfer none): likewise of a baffle, "baffle at the front". */
+const char *hut_baffle_name (HutSide side);
 
 /**
  * hut_check_all: runs all families: trouble, bed, clearance, room, lid swing, joint, splice,
- * opening, seam, glazing, cut, caution.
+ * opening, seam, glazing, baffle, cut, caution.
  *
  * Returns: (transfer full) (element-type HutFinding): most severe first, then by check id, then by
  *   place; the order is the same for the same design

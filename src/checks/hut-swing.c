@@ -44,6 +44,7 @@ typedef struct
   HutRect rect;
   Span span;
   const char *name;
+  HutSolidKind kind;
   HutSide side;
 } Obstacle;
 
@@ -121,6 +122,7 @@ add_obstacle (GArray *obstacles,
               const Section *section,
               HutBox3 box,
               const char *name,
+              HutSolidKind kind,
               HutSide side)
 {
   const Obstacle obstacle = {
@@ -128,6 +130,7 @@ add_obstacle (GArray *obstacles,
     .rect = section_rect (section, &box),
     .span = section_span (section, &box),
     .name = name,
+    .kind = kind,
     .side = side,
   };
 
@@ -147,7 +150,7 @@ add_bodies (GArray *obstacles,
       const HutBody *body = g_ptr_array_index (bodies, i);
 
       add_obstacle (obstacles, section, hut_assembly_body_box (assembly, body), body->id,
-                    HUT_SIDE_COUNT);
+                    HUT_SOLID_PANEL, HUT_SIDE_COUNT);
     }
 }
 
@@ -164,7 +167,7 @@ add_base (GArray *obstacles,
 
       if (solid->shell == HUT_SHELL_BASE)
         add_obstacle (obstacles, section, solid->box, hut_panel_id_to_string (panel->id),
-                      panel->id.side);
+                      solid->kind, panel->id.side);
     }
 }
 
@@ -185,13 +188,15 @@ add_walls (GArray *obstacles,
 
   /* HUT_ROOM_FREE is negative, and so is anything else that is no distance. */
   if (room->front >= 0.0)
-    add_obstacle (obstacles, section, wall[HUT_SIDE_FRONT], "wall", HUT_SIDE_FRONT);
+    add_obstacle (obstacles, section, wall[HUT_SIDE_FRONT], "wall", HUT_SOLID_PANEL,
+                  HUT_SIDE_FRONT);
   if (room->back >= 0.0)
-    add_obstacle (obstacles, section, wall[HUT_SIDE_BACK], "wall", HUT_SIDE_BACK);
+    add_obstacle (obstacles, section, wall[HUT_SIDE_BACK], "wall", HUT_SOLID_PANEL, HUT_SIDE_BACK);
   if (room->left >= 0.0)
-    add_obstacle (obstacles, section, wall[HUT_SIDE_LEFT], "wall", HUT_SIDE_LEFT);
+    add_obstacle (obstacles, section, wall[HUT_SIDE_LEFT], "wall", HUT_SOLID_PANEL, HUT_SIDE_LEFT);
   if (room->right >= 0.0)
-    add_obstacle (obstacles, section, wall[HUT_SIDE_RIGHT], "wall", HUT_SIDE_RIGHT);
+    add_obstacle (obstacles, section, wall[HUT_SIDE_RIGHT], "wall", HUT_SOLID_PANEL,
+                  HUT_SIDE_RIGHT);
 }
 
 static void
@@ -204,7 +209,7 @@ add_shelf (GArray *obstacles,
   if (above_mm >= 0.0)
     add_obstacle (obstacles, section,
                   (HutBox3) { { -far_mm, -far_mm, above_mm }, { far_mm, far_mm, far_mm } },
-                  "shelf", HUT_SIDE_TOP);
+                  "shelf", HUT_SOLID_PANEL, HUT_SIDE_TOP);
 }
 
 /* ---- search -------------------------------------------------------------------------------- */
@@ -244,6 +249,7 @@ take_pair (HutApproach *approach,
     .angle_rad = nearest->angle_rad,
     .solid = *mover->solid,
     .other = obstacle->name,
+    .kind = obstacle->kind,
     .side = obstacle->side,
     .box = obstacle->box,
   };
@@ -282,11 +288,24 @@ comes_nearer (const Mover *mover,
          > NEARER_MM;
 }
 
+/* Pairs with a baffle of either side are a family of their own. */
+static gboolean
+is_of (HutAround around,
+       const Mover *mover,
+       const Obstacle *obstacle)
+{
+  const gboolean baffle
+      = mover->solid->kind == HUT_SOLID_BAFFLE || obstacle->kind == HUT_SOLID_BAFFLE;
+
+  return around == HUT_AROUND_BASE ? !baffle : around != HUT_AROUND_BAFFLE || baffle;
+}
+
 /* The worst of all pairs in @overall. In @moving (nullable) the worst of those that come nearer
  * than @moving_limit_mm while the lid moves. */
 static void
 find_worst (const GArray *movers,
             const GArray *obstacles,
+            HutAround around,
             double moving_limit_mm,
             HutApproach *overall,
             HutApproach *moving)
@@ -299,6 +318,8 @@ find_worst (const GArray *movers,
         double limit_mm = limit_of (overall, INFINITY);
         HutTurnNearest nearest;
 
+        if (!is_of (around, mover, obstacle))
+          continue;
         if (moving != NULL)
           limit_mm = fmax (limit_mm, limit_of (moving, moving_limit_mm));
         if (!pair_find (mover, obstacle, limit_mm, &nearest))
@@ -320,7 +341,8 @@ find_machine (const GArray *movers,
   HutApproach moving = { .exists = FALSE };
 
   /* A collision counts even where no clearance is asked for. */
-  find_worst (movers, obstacles, fmax (clearance_mm, HUT_GRID_MM), approach, &moving);
+  find_worst (movers, obstacles, HUT_AROUND_MACHINE, fmax (clearance_mm, HUT_GRID_MM), approach,
+              &moving);
   if (moving.exists)
     *approach = moving;
 }
@@ -353,11 +375,12 @@ hut_swing_find (const HutAssembly *assembly,
   g_array_set_size (obstacles, 0);
   add_base (obstacles, &section, assembly, assembly->solids);
   add_base (obstacles, &section, assembly, parts->solids);
-  find_worst (movers, obstacles, 0.0, &approaches[HUT_AROUND_BASE], NULL);
+  find_worst (movers, obstacles, HUT_AROUND_BASE, 0.0, &approaches[HUT_AROUND_BASE], NULL);
+  find_worst (movers, obstacles, HUT_AROUND_BAFFLE, 0.0, &approaches[HUT_AROUND_BAFFLE], NULL);
   g_array_set_size (obstacles, 0);
   add_walls (obstacles, &section, assembly);
-  find_worst (movers, obstacles, 0.0, &approaches[HUT_AROUND_WALL], NULL);
+  find_worst (movers, obstacles, HUT_AROUND_WALL, 0.0, &approaches[HUT_AROUND_WALL], NULL);
   g_array_set_size (obstacles, 0);
   add_shelf (obstacles, &section, assembly);
-  find_worst (movers, obstacles, 0.0, &approaches[HUT_AROUND_SHELF], NULL);
+  find_worst (movers, obstacles, HUT_AROUND_SHELF, 0.0, &approaches[HUT_AROUND_SHELF], NULL);
 }

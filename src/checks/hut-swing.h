@@ -6,7 +6,8 @@
 typedef enum
 {
   HUT_AROUND_MACHINE,
-  HUT_AROUND_BASE,
+  HUT_AROUND_BASE,   /* the base without its baffles, against the lid without its own */
+  HUT_AROUND_BAFFLE, /* baffles of either shell against the other shell */
   HUT_AROUND_WALL,
   HUT_AROUND_SHELF,
   HUT_AROUND_COUNT
@@ -20,6 +21,7 @@ typedef struct
   double angle_rad;   /* where the smallest occurs (the first collision when it collides) */
   HutSolid solid;     /* the lid's solid that comes nearest */
   const char *other;  /* id of the machine body, "wall" or "shelf", panel name for the base; lent or static */
+  HutSolidKind kind;  /* of the base's solid */
   HutSide side;       /* which wall of the room; side of the panel for the base */
   HutBox3 box;        /* world, mm: what it comes near to; walls and shelf reach very far */
 } HutApproach;

@@ -39,6 +39,13 @@ stock_equal (gconstpointer a,
 }
 
 static gboolean
+baffle_equal (gconstpointer a,
+              gconstpointer b)
+{
+  return hut_baffle_equal (a, b);
+}
+
+static gboolean
 window_equal (gconstpointer a,
               gconstpointer b)
 {
@@ -136,6 +143,7 @@ hut_design_equal (const HutDesign *a,
          && room_equal (&a->room_mm, &b->room_mm) && cutter_equal (&a->cutter, &b->cutter)
          && items_equal (a->stocks, b->stocks, stock_equal) && shell_equal (&a->shell, &b->shell)
          && joints_equal (&a->joints, &b->joints)
+         && items_equal (a->baffles, b->baffles, baffle_equal)
          && items_equal (a->windows, b->windows, window_equal)
          && items_equal (a->openings, b->openings, opening_equal);
 }

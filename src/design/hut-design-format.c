@@ -210,6 +210,12 @@ new_stock (void)
 }
 
 static gpointer
+new_baffle (void)
+{
+  return hut_baffle_new (HUT_SIDE_FRONT);
+}
+
+static gpointer
 new_window (void)
 {
   return hut_window_new ("", (HutPanelId) { HUT_SHELL_BASE, HUT_SIDE_FRONT });
@@ -240,11 +246,20 @@ static const HutChildFormat design_children[] = {
     new_window },
   { &hut_opening_format, HUT_CHILD_ITEMS, offsetof (HutDesign, openings), 0, HUT_ITEMS_MAX,
     new_opening },
+  { &hut_baffle_format, HUT_CHILD_ITEMS, offsetof (HutDesign, baffles), 0, HUT_SIDE_COUNT,
+    new_baffle },
 };
+
+static char *
+dup_design_fault (gconstpointer self)
+{
+  return hut_baffles_dup_fault (((const HutDesign *) self)->baffles);
+}
 
 const HutElementFormat hut_design_format = {
   .name = "enclosure",
   .size = sizeof (HutDesign),
   HUT_ATTRIBUTES (design_attributes),
   HUT_CHILDREN (design_children),
+  .dup_fault = dup_design_fault,
 };

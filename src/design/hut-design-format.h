@@ -26,5 +26,9 @@ extern const HutWordFormat hut_panel_word;
 extern const HutElementFormat hut_design_format;
 extern const HutElementFormat hut_machine_format;
 extern const HutElementFormat hut_stock_format;
+extern const HutElementFormat hut_baffle_format;
 extern const HutElementFormat hut_window_format;
 extern const HutElementFormat hut_opening_format;
+
+/* What is wrong between the baffles of a design, as of HutElementFormat's dup_fault. */
+char *hut_baffles_dup_fault (const GPtrArray *baffles) G_GNUC_WARN_UNUSED_RESULT;

@@ -41,6 +41,12 @@ new_stocks (void)
 }
 
 static GPtrArray *
+new_baffles (void)
+{
+  return g_ptr_array_new_with_free_func ((GDestroyNotify) hut_baffle_free);
+}
+
+static GPtrArray *
 new_windows (void)
 {
   return g_ptr_array_new_with_free_func ((GDestroyNotify) hut_window_free);
@@ -69,6 +75,7 @@ hut_design_new_empty (void)
   self->machine.bodies = new_bodies ();
   self->machine.services = new_services ();
   self->stocks = new_stocks ();
+  self->baffles = new_baffles ();
   self->windows = new_windows ();
   self->openings = new_openings ();
   return self;
@@ -212,6 +219,12 @@ copy_stock (gconstpointer item)
 }
 
 static gpointer
+copy_baffle (gconstpointer item)
+{
+  return hut_baffle_copy (item);
+}
+
+static gpointer
 copy_window (gconstpointer item)
 {
   return hut_window_copy (item);
@@ -236,6 +249,7 @@ hut_design_copy (const HutDesign *self)
   copy->machine.services = copy_items (new_services (), self->machine.services, copy_service);
   copy->cutter.name = g_strdup (self->cutter.name);
   copy->stocks = copy_items (new_stocks (), self->stocks, copy_stock);
+  copy->baffles = copy_items (new_baffles (), self->baffles, copy_baffle);
   copy->windows = copy_items (new_windows (), self->windows, copy_window);
   copy->openings = copy_items (new_openings (), self->openings, copy_opening);
   copy->shell.default_stock = g_strdup (self->shell.default_stock);
@@ -256,6 +270,7 @@ hut_design_free (HutDesign *self)
   g_ptr_array_unref (self->machine.services);
   g_free (self->cutter.name);
   g_ptr_array_unref (self->stocks);
+  g_ptr_array_unref (self->baffles);
   g_ptr_array_unref (self->windows);
   g_ptr_array_unref (self->openings);
   g_free (self->shell.default_stock);

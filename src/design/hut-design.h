@@ -206,6 +206,21 @@ typedef struct
   double strap_ratio;         /* strap width / thickness, default 15 */
 } HutJoints;
 
+/* ---- baffles -------------------------------------------------------------------------------- */
+
+/* A strip inside along one side of the seam, against light and draught. It is fixed to one shell and
+ * reaches past the seam behind the wall of the other one. A lid that is a single panel (top, front)
+ * carries its strips on edge, whatever `shell` says: there is no wall for them to lie on. */
+typedef struct
+{
+  HutSide side;      /* where along the seam; one of a side */
+  HutShellId shell;  /* what it is fixed to */
+  double overlap_mm; /* how far it reaches behind the other shell's wall */
+  double gap_mm;     /* least room between the two */
+  double hold_mm;    /* how much of it lies on its own shell's wall */
+  char *stock;
+} HutBaffle;
+
 /* ---- windows and openings ------------------------------------------------------------------- */
 
 typedef enum
@@ -273,6 +288,7 @@ typedef struct
   GPtrArray *stocks;   /* HutStock */
   HutShell shell;
   HutJoints joints;
+  GPtrArray *baffles;  /* HutBaffle */
   GPtrArray *windows;  /* HutWindow */
   GPtrArray *openings; /* HutOpening */
 } HutDesign;
@@ -294,6 +310,7 @@ HutOpening *hut_design_get_opening (const HutDesign *self, const char *id);
 HutWindow *hut_design_get_window (const HutDesign *self, const char *id);
 HutBody *hut_design_get_body (const HutDesign *self, const char *id);
 HutService *hut_design_get_service (const HutDesign *self, const char *id);
+HutBaffle *hut_design_get_baffle (const HutDesign *self, HutSide side);
 
 /* A free id of that stem among all items: "vent", "vent-2", ... (transfer full) */
 char *hut_design_dup_free_id (const HutDesign *self, const char *stem) G_GNUC_WARN_UNUSED_RESULT;
@@ -311,6 +328,10 @@ HutStock *hut_stock_new (const char *id) G_GNUC_WARN_UNUSED_RESULT;
 HutStock *hut_stock_copy (const HutStock *self) G_GNUC_WARN_UNUSED_RESULT;
 gboolean hut_stock_equal (const HutStock *a, const HutStock *b);
 void hut_stock_free (HutStock *self);
+HutBaffle *hut_baffle_new (HutSide side) G_GNUC_WARN_UNUSED_RESULT;
+HutBaffle *hut_baffle_copy (const HutBaffle *self) G_GNUC_WARN_UNUSED_RESULT;
+gboolean hut_baffle_equal (const HutBaffle *a, const HutBaffle *b);
+void hut_baffle_free (HutBaffle *self);
 HutWindow *hut_window_new (const char *id, HutPanelId panel) G_GNUC_WARN_UNUSED_RESULT;
 HutWindow *hut_window_copy (const HutWindow *self) G_GNUC_WARN_UNUSED_RESULT;
 gboolean hut_window_equal (const HutWindow *a, const HutWindow *b);
@@ -322,6 +343,7 @@ void hut_opening_free (HutOpening *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutBody, hut_body_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutService, hut_service_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutStock, hut_stock_free)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutBaffle, hut_baffle_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutWindow, hut_window_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutOpening, hut_opening_free)
 
@@ -339,3 +361,5 @@ HutBox3 hut_machine_swept (const HutMachine *self);
 gboolean hut_lid_allows_hinge (HutLidKind lid, HutHinge hinge);
 /* TRUE when the enclosure of this lid and bottom kind has that panel. */
 gboolean hut_shell_has_panel (const HutShell *self, HutPanelId panel);
+/* TRUE when the seam of that lid runs along that side, so that a baffle can stand there. */
+gboolean hut_shell_has_seam (const HutShell *self, HutSide side);

@@ -138,14 +138,15 @@ draw_splice (const HutFlatScene *scene,
                    hut_flat_scene_rect (scene, splice->panel, line));
 }
 
+/* A strap or a baffle behind the panel, with its name. */
 static void
-draw_strap (const HutFlatScene *scene,
-            const HutSolid *strap)
+draw_hidden (const HutFlatScene *scene,
+             guint index,
+             HutRect rect,
+             const char *name)
 {
-  const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, strap->panel);
   HutInk *ink = scene->ink;
-  const HutPxRect px
-      = hut_flat_scene_rect (scene, strap->panel, hut_frame3_shadow (&panel->frame, &strap->box));
+  const HutPxRect px = hut_flat_scene_rect (scene, index, rect);
   const double half_text_px = ink->text_px / 2.0;
   HutPxRect edge = px;
 
@@ -159,13 +160,36 @@ draw_strap (const HutFlatScene *scene,
   else
     edge = (HutPxRect){ px.x, px.y + half_text_px, px.width / 2.0, 0.0 };
   if (MIN (px.width, px.height) > 4.0 * ink->text_px)
-    label_on_line (scene, hut_ink_tr (ink, N_ ("strap")), ink->palette->strap, edge);
+    label_on_line (scene, hut_ink_tr (ink, name), ink->palette->strap, edge);
+}
+
+/* Baffles show through both walls that they stand behind, as far as these go. */
+static void
+draw_baffles (const HutFlatScene *scene,
+              guint index)
+{
+  const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
+
+  for (guint i = 0; i < scene->assembly->strips->len; i++)
+    {
+      const HutStrip *strip = &g_array_index (scene->assembly->strips, HutStrip, i);
+      HutRect rect = hut_frame3_shadow (&panel->frame, &strip->box);
+
+      rect.u0 = MAX (rect.u0, 0.0);
+      rect.v0 = MAX (rect.v0, 0.0);
+      rect.u1 = MIN (rect.u1, panel->width_mm);
+      rect.v1 = MIN (rect.v1, panel->height_mm);
+      if (strip->baffle->side == panel->id.side && rect.u1 > rect.u0 && rect.v1 > rect.v0)
+        draw_hidden (scene, index, rect, N_ ("baffle"));
+    }
 }
 
 void
 hut_flat_splice_draw (const HutFlatScene *scene,
                       guint index)
 {
+  const HutPanel *panel = g_ptr_array_index (scene->assembly->panels, index);
+
   if (scene->parts == NULL)
     return;
   for (guint i = 0; i < scene->parts->solids->len; i++)
@@ -173,8 +197,9 @@ hut_flat_splice_draw (const HutFlatScene *scene,
       const HutSolid *solid = &g_array_index (scene->parts->solids, HutSolid, i);
 
       if (solid->panel == index && solid->kind == HUT_SOLID_STRAP)
-        draw_strap (scene, solid);
+        draw_hidden (scene, index, hut_frame3_shadow (&panel->frame, &solid->box), N_ ("strap"));
     }
+  draw_baffles (scene, index);
   for (guint i = 0; i < scene->parts->splices->len; i++)
     {
       const HutSplice *splice = &g_array_index (scene->parts->splices, HutSplice, i);

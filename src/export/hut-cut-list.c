@@ -33,6 +33,8 @@ kind_to_string (HutPartKind kind)
       return "frame";
     case HUT_PART_STRAP:
       return "strap";
+    case HUT_PART_BAFFLE:
+      return "baffle";
     }
   g_assert_not_reached ();
 }

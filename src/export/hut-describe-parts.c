@@ -19,6 +19,8 @@ hut_describe_part_kind (HutPartKind kind)
       return "frame";
     case HUT_PART_STRAP:
       return "strap";
+    case HUT_PART_BAFFLE:
+      return "baffle";
     }
   g_return_val_if_reached ("panel");
 }
@@ -67,6 +69,7 @@ describe_part (HutXmlOut *out,
   hut_xml_out_text (out, "id", part->id);
   hut_xml_out_text (out, "label", part->label);
   hut_xml_out_text (out, "kind", hut_describe_part_kind (part->kind));
+  hut_xml_out_text (out, "shell", part->shell == HUT_SHELL_LID ? "lid" : "base");
   hut_xml_out_text (out, "panel", hut_describe_panel_name (assembly, part->panel));
   if (part->item != NULL)
     hut_xml_out_text (out, "window", part->item);

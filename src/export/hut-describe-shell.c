@@ -56,6 +56,8 @@ hut_describe_solid_kind (HutSolidKind kind)
       return "strap";
     case HUT_SOLID_LEDGE:
       return "ledge";
+    case HUT_SOLID_BAFFLE:
+      return "baffle";
     }
   g_return_val_if_reached ("panel");
 }
