@@ -107,8 +107,9 @@ cut_room_by_box (HutRect *room,
     cut_room (room, hut_frame3_shadow (&plate->frame, box));
 }
 
-/* Where the straps of a panel may lie: inside its edges, and beside ledges, baffles and all other panels
- * with the straps on their insides. Walls stand behind a front that is hinged before them, too. */
+/* Where the straps of a panel may lie: inside its edges, and beside ledges, baffles and all other
+ * panels with the straps on their insides. Walls stand behind a front that is hinged before them,
+ * too. */
 static HutRect
 find_room (const HutAssembly *assembly,
            guint panel)

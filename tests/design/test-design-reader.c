@@ -221,7 +221,7 @@ elements_that_are_missing_unknown_or_misplaced_are_told (void **state)
       "f:24: unknown element <wall> in <enclosure>; allowed: <stock>, <shell>" },
     { "</enclosure>", "<room/></enclosure>", VALUE,
       "f:39: <room> is not allowed here; allowed: <baffle>, </enclosure>" },
-    { "</enclosure>", "<opening id=\"a\"/></enclosure>", VALUE,
+    { "<baffle side=\"front\"", "<opening id=\"a\"/><baffle side=\"front\"", VALUE,
       "f:37: attribute 'name' of <opening> is missing; allowed: at most 2000 bytes of text" },
     { "<reading mm=\"3.9\"/>", "", VALUE,
       "f:22: <recipe> is not allowed here; allowed: <reading>" },
