@@ -5,6 +5,13 @@
 #include "checks/hut-joint-fit.h"
 #include <math.h>
 
+/* What is uncertain of a flank's two edges. A coupon measures the clearance itself, kerf included. */
+static double
+cut_error_mm (const HutStock *stock)
+{
+  return stock->allowance_error_mm > 0.0 ? stock->allowance_error_mm / 2.0 : stock->kerf_error_mm;
+}
+
 HutJointFit
 hut_joint_fit_find (const HutStock *tongue,
                     const HutStock *slot)
@@ -12,12 +19,14 @@ hut_joint_fit_find (const HutStock *tongue,
   const gboolean same = tongue == slot;
   const double tongue_spread_mm = (hut_stock_max_mm (tongue) - hut_stock_min_mm (tongue)) / 2.0;
   const double slot_spread_mm = (hut_stock_max_mm (slot) - hut_stock_min_mm (slot)) / 2.0;
-  const double kerf_rss_mm
-      = same ? 2.0 * tongue->kerf_error_mm : hypot (tongue->kerf_error_mm, slot->kerf_error_mm);
+  const double tongue_error_mm = cut_error_mm (tongue), slot_error_mm = cut_error_mm (slot);
+  const double kerf_rss_mm = same ? 2.0 * tongue_error_mm : hypot (tongue_error_mm, slot_error_mm);
   const double spread_rss_mm = hypot (tongue_spread_mm, slot_spread_mm);
   HutJointFit fit = {
-    .centre_mm = (tongue->allowance_mm + slot->allowance_mm) / 2.0,
-    .kerf_mm = tongue->kerf_error_mm + slot->kerf_error_mm,
+    .centre_mm = (tongue->allowance_mm + tongue->fit_shift_mm + slot->allowance_mm
+                  + slot->fit_shift_mm)
+                 / 2.0,
+    .kerf_mm = tongue_error_mm + slot_error_mm,
     .thickness_mm = tongue_spread_mm + slot_spread_mm,
   };
 

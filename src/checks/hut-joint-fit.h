@@ -6,8 +6,8 @@
 /* Slot minus tongue, mm: > 0 loose. */
 typedef struct
 {
-  double centre_mm;    /* as it is set */
-  double kerf_mm;      /* +- by the error of the kerf */
+  double centre_mm;    /* as it is set, with the shift that a coupon found */
+  double kerf_mm;      /* +- by the error of the kerf; of the coupon where one was read */
   double thickness_mm; /* +- by the spread of the thickness */
   double worst_mm;     /* +- both at their worst at once */
   double rss_mm;       /* +- root of the sum of squares */

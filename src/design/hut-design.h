@@ -147,6 +147,9 @@ typedef struct
   double smallest_web_mm;
   HutFitKind fit;            /* what the joints of this stock shall be */
   double allowance_mm;       /* slot minus tongue; > 0 loose */
+  /* what the coupon said; all 0 while none was read */
+  double allowance_error_mm; /* +- of the allowance; > 0: measured */
+  double fit_shift_mm;       /* how much looser joints of this stock feel than others with that gap */
   /* recipe: this stock on the design's cutter */
   double kerf_mm, kerf_error_mm; /* measured width and its +- error */
   double speed_mm_min, power_percent;

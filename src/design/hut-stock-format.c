@@ -44,6 +44,10 @@ static const HutAttributeFormat recipe_attributes[] = {
               SPEED_MAX_MM_MIN),
   HUT_NUMBER (HutStock, power_percent, "power-percent", "power", "%", 0, 100),
   HUT_COUNT (HutStock, passes, "passes", "number of passes", 1, PASSES_MAX),
+  HUT_MAYBE_NUMBER (HutStock, allowance_error_mm, "allowance-error", "error of the fit allowance",
+                    "mm", 0, ALLOWANCE_MAX_MM, 0),
+  HUT_MAYBE_NUMBER (HutStock, fit_shift_mm, "fit-shift", "shift of the fit", "mm",
+                    -ALLOWANCE_MAX_MM, ALLOWANCE_MAX_MM, 0),
 };
 
 /* The recipe lies in the stock's own struct. */

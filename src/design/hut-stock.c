@@ -85,7 +85,8 @@ static gboolean
 recipe_equal (const HutStock *a,
               const HutStock *b)
 {
-  return a->kerf_mm == b->kerf_mm && a->kerf_error_mm == b->kerf_error_mm
+  return a->allowance_error_mm == b->allowance_error_mm && a->fit_shift_mm == b->fit_shift_mm
+         && a->kerf_mm == b->kerf_mm && a->kerf_error_mm == b->kerf_error_mm
          && a->speed_mm_min == b->speed_mm_min && a->power_percent == b->power_percent
          && a->passes == b->passes;
 }
