@@ -61,6 +61,8 @@ static const HutAttributeFormat cut_attributes[] = {
   HUT_MAYBE_SWITCH (HutItemCut, wood_screw, "wood-screw", "wood screw"),
   HUT_MAYBE_NUMBER (HutItemCut, grip_mm, "grip", "flange under a screw's head", "mm", 0,
                     THICKNESS_MAX_MM, 0),
+  HUT_MAYBE_NUMBER (HutItemCut, tapped_mm, "tapped", "depth of the item's own thread", "mm", 0,
+                    THICKNESS_MAX_MM, 0),
 };
 
 static const HutElementFormat cut_format = {

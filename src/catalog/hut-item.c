@@ -33,6 +33,7 @@ hut_item_new (const char *id)
   self->id = g_strdup (id);
   self->name = g_strdup ("");
   self->words = g_strdup ("");
+  self->group = HUT_ITEM_MOUNT;
   self->from_outside = TRUE;
   self->from_inside = TRUE;
   self->cuts = g_array_new (FALSE, TRUE, sizeof (HutItemCut));
@@ -95,7 +96,7 @@ cuts_equal (const GArray *a,
           || x->at.v != y->at.v || x->diameter_mm != y->diameter_mm || x->width_mm != y->width_mm
           || x->height_mm != y->height_mm || x->radius_mm != y->radius_mm
           || x->thread_mm != y->thread_mm || !x->wood_screw != !y->wood_screw
-          || x->grip_mm != y->grip_mm)
+          || x->grip_mm != y->grip_mm || x->tapped_mm != y->tapped_mm)
         return FALSE;
     }
   return a->len == b->len;

@@ -80,6 +80,8 @@ typedef struct
   double thread_mm;       /* SCREW: nominal diameter: 2, 2.5, 3, 3.5, 4, 5, 6, 8 */
   gboolean wood_screw;    /* SCREW: goes into the wood instead of through it */
   double grip_mm;         /* SCREW: thickness of the item's own flange or leaf under the head */
+  double tapped_mm;       /* SCREW: > 0: depth of a thread in the item itself, into which the screw goes
+                           * from the other side of the panel: no nut, no grip */
 } HutItemCut;
 
 typedef enum

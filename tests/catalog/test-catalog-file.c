@@ -69,7 +69,7 @@ new_full (void)
     { .role = HUT_CUT_BODY, .shape = HUT_CUT_KEYED, .diameter_mm = 22.3, .width_mm = 3.2,
       .height_mm = 24.1 },
     { .role = HUT_CUT_SCREW, .leaf = 1, .at = { 1.25, -0.1 }, .thread_mm = 3.5, .wood_screw = TRUE,
-      .grip_mm = 1.5 },
+      .grip_mm = 1.5, .tapped_mm = 8 },
     { .role = HUT_CUT_PIN, .shape = HUT_CUT_RECTANGLE, .width_mm = 2, .height_mm = 3,
       .radius_mm = 0.5 },
   };

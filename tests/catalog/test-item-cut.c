@@ -53,8 +53,8 @@ flats_and_keys_take_off_and_add_what_they_shall (void **state)
   /* flats at +-4 of radius 5 */
   assert_cut (&(HutItemCut) { .shape = HUT_CUT_TWO_FLATS, .at = at, .diameter_mm = 10, .height_mm = 8 },
               25 * G_PI - 2 * segment_mm2 (5, 4), (HutRect) { -5, -4, 5, 4 });
-  /* radius 5, notch 6 wide: its shoulder is at 4; top at 11 - 5 = 6, so it adds 6 * 2 less the segment
-   * above 4 */
+  /* radius 5, notch 6 wide: its shoulder is at 4; top at 11 - 5 = 6, so it adds 6 * 2 less the
+   * segment above 4 */
   assert_cut (&(HutItemCut) { .shape = HUT_CUT_KEYED, .at = at, .diameter_mm = 10, .width_mm = 6,
                               .height_mm = 11 },
               25 * G_PI + 12 - segment_mm2 (5, 4), (HutRect) { -5, -5, 5, 6 });

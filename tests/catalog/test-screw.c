@@ -42,8 +42,8 @@ each_row_is_in_proportion (void **state)
       assert_true (screw->thread_mm < screw->hole_mm[HUT_HOLE_FINE]);
       assert_true (screw->hole_mm[HUT_HOLE_FINE] < screw->hole_mm[HUT_HOLE_MEDIUM]);
       assert_true (screw->hole_mm[HUT_HOLE_MEDIUM] < screw->hole_mm[HUT_HOLE_COARSE]);
-      /* A hexagon is 2 / sqrt 3 = 1.155 wider over its corners; standards allow less, as corners are
-       * rounded. */
+      /* A hexagon is 2 / sqrt 3 = 1.155 wider over its corners; standards allow less, as corners
+       * are rounded. */
       assert_true (screw->nut_corners_mm > 1.09 * screw->nut_flats_mm);
       assert_true (screw->nut_corners_mm < 1.156 * screw->nut_flats_mm);
       assert_true (screw->nut_height_mm < screw->thread_mm);
@@ -58,8 +58,8 @@ each_row_is_in_proportion (void **state)
 static void
 iso_7046_heads_of_m4_are_larger_than_din_965_ones (void **state)
 {
-  /* A hole countersunk for DIN 965 (7.5, table of a seller of fasteners) leaves the ISO head proud: the
-   * table holds the theoretical diameter of ISO 2009/7046, 9.4. */
+  /* A hole countersunk for DIN 965 (7.5, table of a seller of fasteners) leaves the ISO head
+   * proud: the table holds the theoretical diameter of ISO 2009/7046, 9.4. */
   assert_near_mm (hut_screw_get (4.0)->sunk_head_mm, 9.4, 0.0);
   assert_true (hut_screw_get (4.0)->sunk_head_mm > 8.4); /* the actual ISO head, from memory */
 }
