@@ -135,7 +135,8 @@ add_own (HutCatalog *self,
       return;
     }
   if (entry != NULL)
-    g_array_remove_index (self->entries, (guint) (entry - (Entry *) (gpointer) self->entries->data));
+    g_array_remove_index (self->entries,
+                          (guint) (entry - &g_array_index (self->entries, Entry, 0)));
   insert (self, item, TRUE);
 }
 
