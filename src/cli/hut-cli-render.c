@@ -11,6 +11,7 @@
 
 #include "cli/hut-cli-model.h"
 #include "cli/hut-cli-output.h"
+#include "draw/hut-built.h"
 #include "draw/hut-sheet-view.h"
 
 /* Pixels. Own choice: a large screen; nothing useful is smaller or larger. */
@@ -20,11 +21,22 @@
 #define MOST_SIDE_PX 16384
 /* Empty room round the drawing, pixels. Own choice. */
 #define BORDER_PX 24.0
+/* As far as a lid may open in a design file. */
+#define LID_MAX_DEG 270
+
+static const char *const views[] = { "flat", "built", "sheets" };
+enum
+{
+  VIEW_FLAT,
+  VIEW_BUILT,
+  VIEW_SHEETS,
+};
 
 typedef struct
 {
   const char *path;
-  gboolean sheets; /* else the flat view */
+  guint view;     /* index in `views` */
+  double lid_deg; /* of the built view */
   gboolean dark;
   int width_px, height_px;
 } Picture;
@@ -63,6 +75,44 @@ parse_size (const char *text,
          && parse_side (rest, '\0', &rest, &picture->height_px);
 }
 
+static gboolean
+parse_view (const char *text,
+            Picture *picture)
+{
+  for (picture->view = 0; picture->view < G_N_ELEMENTS (views); picture->view++)
+    if (g_str_equal (text, views[picture->view]))
+      return TRUE;
+  return FALSE;
+}
+
+static gboolean
+parse_lid (const char *text,
+           Picture *picture)
+{
+  char *end = NULL;
+
+  if (text == NULL)
+    return TRUE;
+  picture->lid_deg = g_ascii_strtod (text, &end);
+  return end != text && *end == '\0' && picture->view == VIEW_BUILT && picture->lid_deg >= 0.0
+         && picture->lid_deg <= LID_MAX_DEG;
+}
+
+static void
+draw_built (cairo_t *cr,
+            const HutCliModel *model,
+            const Picture *picture)
+{
+  const HutBuiltPose pose = { .lid_rad = picture->lid_deg * G_PI / 180.0 };
+  g_autoptr(HutBuiltModel) built = hut_built_model_new (model->assembly, model->parts, &pose);
+  HutBuiltView view;
+
+  hut_built_view_reset (&view);
+  hut_built_view_fit (&view, built, picture->width_px, picture->height_px, BORDER_PX);
+  hut_built_draw (cr, built, &view, hut_palette_get (picture->dark, FALSE), -1, picture->width_px,
+                  picture->height_px);
+}
+
 static void
 draw (cairo_t *cr,
       const HutCliModel *model,
@@ -77,7 +127,9 @@ draw (cairo_t *cr,
     .translate = translate,
   };
 
-  if (picture->sheets)
+  if (picture->view == VIEW_BUILT)
+    draw_built (cr, model, picture);
+  else if (picture->view == VIEW_SHEETS)
     {
       hut_sheet_view_draw (cr, model->assembly, model->parts, model->sheets, &style,
                            picture->width_px, picture->height_px);
@@ -210,13 +262,16 @@ run (const HutCliCommand *self,
 {
   HutCliStatus status = HUT_CLI_WRONG;
   Picture picture = { .width_px = DEFAULT_WIDTH_PX, .height_px = DEFAULT_HEIGHT_PX };
-  g_autofree char *to = NULL, *view = NULL, *size = NULL;
+  g_autofree char *to = NULL, *view = NULL, *size = NULL, *lid = NULL;
   g_auto(GStrv) words = NULL;
   const GOptionEntry options[] = {
-    { "view", 0, 0, G_OPTION_ARG_STRING, &view, N_("flat (panels unfolded) or sheets"), "VIEW" },
+    { "view", 0, 0, G_OPTION_ARG_STRING, &view,
+      N_("flat (panels unfolded), built (in space) or sheets"), "VIEW" },
     { "to", 0, 0, G_OPTION_ARG_FILENAME, &to, N_("Write the picture there"), "PNG" },
     { "size", 0, 0, G_OPTION_ARG_STRING, &size, N_("Size in pixels; 1600x1000 if not given"),
       "WxH" },
+    { "lid", 0, 0, G_OPTION_ARG_STRING, &lid, N_("Built view: open the lid by that many degrees"),
+      "DEG" },
     { "dark", 0, 0, G_OPTION_ARG_NONE, &picture.dark, N_("Light lines on dark ground"), NULL },
     { NULL },
   };
@@ -224,9 +279,13 @@ run (const HutCliCommand *self,
   if (!hut_cli_parse (self, options, argv, &words, &status))
     return status;
   if (view == NULL)
-    return hut_cli_refuse (self, _("no view was named; allowed: --view flat, --view sheets"));
-  if (!g_str_equal (view, "flat") && !g_str_equal (view, "sheets"))
-    return hut_cli_refuse (self, _("there is no view “%s”; allowed: flat, sheets"), view);
+    return hut_cli_refuse (self, _("no view was named; allowed: --view flat, --view built, --view "
+                                   "sheets"));
+  if (!parse_view (view, &picture))
+    return hut_cli_refuse (self, _("there is no view “%s”; allowed: flat, built, sheets"), view);
+  if (!parse_lid (lid, &picture))
+    return hut_cli_refuse (self, _("“%s” is no angle; allowed: --view built, 0 to %d degrees"), lid,
+                           LID_MAX_DEG);
   if (!parse_size (size, &picture))
     return hut_cli_refuse (self, _("“%s” is no size; allowed: WIDTHxHEIGHT, each %d to %d pixels"),
                            size, LEAST_SIDE_PX, MOST_SIDE_PX);
@@ -237,7 +296,6 @@ run (const HutCliCommand *self,
   if (status != HUT_CLI_DONE)
     return status;
   picture.path = to;
-  picture.sheets = g_str_equal (view, "sheets");
   return render (&picture, words[0]);
 }
 

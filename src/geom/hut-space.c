@@ -29,6 +29,41 @@ hut_vec3_dot (HutVec3 a,
 }
 
 HutVec3
+hut_vec3_cross (HutVec3 a,
+                HutVec3 b)
+{
+  return (HutVec3) { a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x };
+}
+
+HutVec3
+hut_vec3_turn (HutVec3 a,
+               HutVec3 axis,
+               double angle_rad)
+{
+  const HutVec3 across = hut_vec3_scale (hut_vec3_cross (axis, a), sin (angle_rad));
+  const HutVec3 along
+      = hut_vec3_scale (axis, hut_vec3_dot (axis, a) * (1.0 - cos (angle_rad)));
+
+  return hut_vec3_add (hut_vec3_add (hut_vec3_scale (a, cos (angle_rad)), across), along);
+}
+
+HutFrame3
+hut_frame3_turn (const HutFrame3 *self,
+                 HutVec3 point,
+                 HutVec3 axis,
+                 double angle_rad)
+{
+  const HutVec3 arm = hut_vec3_add (self->origin, hut_vec3_scale (point, -1.0));
+
+  return (HutFrame3) {
+    .origin = hut_vec3_add (point, hut_vec3_turn (arm, axis, angle_rad)),
+    .u = hut_vec3_turn (self->u, axis, angle_rad),
+    .v = hut_vec3_turn (self->v, axis, angle_rad),
+    .w = hut_vec3_turn (self->w, axis, angle_rad),
+  };
+}
+
+HutVec3
 hut_frame3_to_world (const HutFrame3 *self,
                      double u_mm,
                      double v_mm,

@@ -26,8 +26,15 @@ typedef struct
 HutVec3 hut_vec3_add (HutVec3 a, HutVec3 b);
 HutVec3 hut_vec3_scale (HutVec3 a, double factor_ratio);
 double hut_vec3_dot (HutVec3 a, HutVec3 b);
+/* Outer product, right-handed: x cross y = z. */
+HutVec3 hut_vec3_cross (HutVec3 a, HutVec3 b);
+/* @a turned about the line through the origin along @axis (unit), by the right-hand rule. Source:
+ * O. Rodrigues' formula, a cos t + (axis x a) sin t + axis (axis . a) (1 - cos t). */
+HutVec3 hut_vec3_turn (HutVec3 a, HutVec3 axis, double angle_rad);
 /* The world point at (u, v) of the frame, w_mm along its outward normal. */
 HutVec3 hut_frame3_to_world (const HutFrame3 *self, double u_mm, double v_mm, double w_mm);
+/* The frame turned about the line through @point along @axis (unit), by the right-hand rule. */
+HutFrame3 hut_frame3_turn (const HutFrame3 *self, HutVec3 point, HutVec3 axis, double angle_rad);
 /* The box that a rectangle of the frame from depth w0 to w1 fills in the world. Only for frames
  * whose axes are world axes; empty for an empty rectangle. */
 HutBox3 hut_frame3_box (const HutFrame3 *self, HutRect rect, double w0_mm, double w1_mm);

@@ -61,10 +61,10 @@ read_brightness (const char *path,
 }
 
 static void
-both_views_have_the_size_that_was_asked_for (void **state)
+all_views_have_the_size_that_was_asked_for (void **state)
 {
   const Place *place = *state;
-  static const char *const views[] = { "flat", "sheets" };
+  static const char *const views[] = { "flat", "built", "sheets" };
 
   for (guint i = 0; i < G_N_ELEMENTS (views); i++)
     {
@@ -98,6 +98,30 @@ the_views_differ_and_each_is_the_same_again (void **state)
   assert_true (g_bytes_get_size (flat->out) > 5000);
   assert_true (g_bytes_equal (flat->out, again->out));
   assert_false (g_bytes_equal (flat->out, sheets->out));
+}
+
+static void
+the_lid_opens_in_the_built_view_alone (void **state)
+{
+  const Place *place = *state;
+  g_autoptr(HutRun) shut = hut_run ("render", place->design, "--view", "built", "--to", "-", NULL);
+  g_autoptr(HutRun) open = hut_run ("render", place->design, "--view", "built", "--lid", "60.5",
+                                    "--to", "-", NULL);
+  static const char *const wrong[] = { "-1", "271", "wide", "", "nan", "10 degrees" };
+  g_autoptr(HutRun) flat = hut_run ("render", place->design, "--view", "flat", "--lid", "60", "--to",
+                                    "-", NULL);
+
+  hut_run_assert_status (shut, 0);
+  hut_run_assert_status (open, 0);
+  assert_false (g_bytes_equal (shut->out, open->out));
+  hut_run_assert_refused (flat, 2, "allowed: --view built");
+  for (guint i = 0; i < G_N_ELEMENTS (wrong); i++)
+    {
+      g_autoptr(HutRun) run = hut_run ("render", place->design, "--view", "built", "--lid", wrong[i],
+                                       "--to", "-", NULL);
+
+      hut_run_assert_refused (run, 2, "0 to 270 degrees");
+    }
 }
 
 static void
@@ -153,8 +177,9 @@ int
 main (void)
 {
   const struct CMUnitTest tests[] = {
-    cmocka_unit_test_setup_teardown (both_views_have_the_size_that_was_asked_for, set_up, tear_down),
+    cmocka_unit_test_setup_teardown (all_views_have_the_size_that_was_asked_for, set_up, tear_down),
     cmocka_unit_test_setup_teardown (the_views_differ_and_each_is_the_same_again, set_up, tear_down),
+    cmocka_unit_test_setup_teardown (the_lid_opens_in_the_built_view_alone, set_up, tear_down),
     cmocka_unit_test_setup_teardown (a_picture_is_replaced_and_a_design_is_not, set_up, tear_down),
     cmocka_unit_test_setup_teardown (what_blocks_is_drawn_when_there_is_a_shape_to_draw, set_up,
                                      tear_down),

@@ -170,6 +170,40 @@ volume_of_an_empty_box_is_0 (void **state)
   assert_near (hut_box3_volume_mm3 (&twice_negative), 0, 0);
 }
 
+static void
+outer_product_of_right_and_back_is_up (void **state)
+{
+  const HutVec3 right = { 2, 0, 0 }, back = { 0, 3, 0 };
+
+  assert_vec (hut_vec3_cross (right, back), 0, 0, 6);
+  assert_vec (hut_vec3_cross (back, right), 0, 0, -6);
+}
+
+static void
+turn_by_the_right_hand_rule (void **state)
+{
+  const HutVec3 z = { 0, 0, 1 }, a = { 2, 0, 5 };
+  const double slant = 1.0 / sqrt (3.0);
+  const HutVec3 diagonal = { slant, slant, slant };
+
+  assert_vec (hut_vec3_turn (a, z, G_PI_2), 0, 2, 5);
+  /* A third of a turn about the diagonal of a cube takes x to y. */
+  assert_vec (hut_vec3_turn ((HutVec3) { 1, 0, 0 }, diagonal, 2.0 * G_PI / 3.0), 0, 1, 0);
+}
+
+static void
+frame_turns_about_a_line_beside_it (void **state)
+{
+  const HutFrame3 frame = { { 10, 0, 0 }, { 1, 0, 0 }, { 0, 1, 0 }, { 0, 0, 1 } };
+  const HutFrame3 turned
+      = hut_frame3_turn (&frame, (HutVec3) { 4, 0, 7 }, (HutVec3) { 0, 0, 1 }, G_PI_2);
+
+  assert_vec (turned.origin, 4, 6, 0);
+  assert_vec (turned.u, 0, 1, 0);
+  assert_vec (turned.v, -1, 0, 0);
+  assert_vec (turned.w, 0, 0, 1);
+}
+
 int
 main (void)
 {
@@ -187,6 +221,9 @@ main (void)
     cmocka_unit_test (distance_over_a_corner_is_the_diagonal),
     cmocka_unit_test (overlap_is_the_smallest_move_that_parts_them),
     cmocka_unit_test (volume_of_an_empty_box_is_0),
+    cmocka_unit_test (outer_product_of_right_and_back_is_up),
+    cmocka_unit_test (turn_by_the_right_hand_rule),
+    cmocka_unit_test (frame_turns_about_a_line_beside_it),
   };
 
   return cmocka_run_group_tests (tests, NULL, NULL);
