@@ -39,8 +39,8 @@ hut_atmosphere_at (double altitude_m)
   const double temperature_k = SEA_LEVEL_K - LAPSE_K_M * height_m;
 
   if (!(altitude_m >= DEEPEST_M && altitude_m <= TROPOSPHERE_M))
-    return (HutAtmosphere){ NAN, NAN };
-  return (HutAtmosphere){
+    return (HutAtmosphere) { NAN, NAN };
+  return (HutAtmosphere) {
     .temperature_k = temperature_k,
     .pressure_pa = HUT_SEA_LEVEL_PA * pow (temperature_k / SEA_LEVEL_K, PRESSURE_EXPONENT),
   };
@@ -52,7 +52,7 @@ hut_air_in_room (double temperature_c,
 {
   const double temperature_k = temperature_c + HUT_ZERO_CELSIUS_K;
 
-  return (HutAir){
+  return (HutAir) {
     .density_kg_m3
     = hut_air_density_kg_m3 (temperature_k, hut_atmosphere_at (altitude_m).pressure_pa),
     .viscosity_pa_s = hut_air_viscosity_pa_s (temperature_k),

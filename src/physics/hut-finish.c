@@ -50,7 +50,7 @@ add_part (HutFinish *self,
 HutFinish
 hut_finish_of (const HutPartSet *parts)
 {
-  g_return_val_if_fail (parts != NULL, (HutFinish){ 0 });
+  g_return_val_if_fail (parts != NULL, (HutFinish) { 0 });
 
   HutFinish finish = { 0 };
 

@@ -33,7 +33,7 @@ hut_masses_sum (const HutPointMass *masses,
     }
   if (!(mass_kg > 0))
     return FALSE;
-  *sum = (HutPointMass){ mass_kg, moment_kg_m / mass_kg };
+  *sum = (HutPointMass) { mass_kg, moment_kg_m / mass_kg };
   return TRUE;
 }
 

@@ -48,7 +48,7 @@ hut_mass_point (double mass_kg,
 static HutMass
 own_mass (const HutPart *part)
 {
-  const HutMoments area = hut_region_moments (part->region, (HutPoint){ 0, 0 });
+  const HutMoments area = hut_region_moments (part->region, (HutPoint) { 0, 0 });
   const double t_m = part->thickness_mm * M_PER_MM, density = part->stock->density_kg_m3;
   const double w1 = -t_m * t_m / 2, w2 = t_m * t_m * t_m / 3; /* of w and w2 from -t to 0 */
   const double u = area.u_mm3 * M3_PER_MM3, v = area.v_mm3 * M3_PER_MM3;
@@ -71,7 +71,7 @@ HutMass
 hut_part_mass (const HutPart *part,
                const HutAssembly *assembly)
 {
-  g_return_val_if_fail (part != NULL && assembly != NULL, (HutMass){ 0 });
+  g_return_val_if_fail (part != NULL && assembly != NULL, (HutMass) { 0 });
 
   const HutMass own = own_mass (part);
   HutMass self = { .mass_kg = own.mass_kg };
@@ -103,7 +103,7 @@ hut_shell_mass (const HutAssembly *assembly,
                 const HutPartSet *parts,
                 HutShellId shell)
 {
-  g_return_val_if_fail (assembly != NULL && parts != NULL, (HutMass){ 0 });
+  g_return_val_if_fail (assembly != NULL && parts != NULL, (HutMass) { 0 });
 
   HutMass sum = { 0 };
 

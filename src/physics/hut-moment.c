@@ -42,9 +42,11 @@ add_line (HutMoments *self,
   for (gsize i = 0; i < LINE_POINTS; i++)
     {
       double share, weight;
+      Step step;
 
       gsl_integration_glfixed_point (0, 1, i, &share, &weight, rule);
-      add_step (self, &(Step){ { start.u + share * way.u, start.v + share * way.v }, way }, weight);
+      step = (Step) { hut_point_along (start, way, share), way };
+      add_step (self, &step, weight);
     }
 }
 
@@ -65,9 +67,9 @@ add_arc (HutMoments *self,
       Step step;
 
       gsl_integration_glfixed_point (0, turn_rad, i, &angle_rad, &weight, rule);
-      step.along = (HutPoint){ -sin (angle_rad) * arm.u - cos (angle_rad) * arm.v,
+      step.along = (HutPoint) { -sin (angle_rad) * arm.u - cos (angle_rad) * arm.v,
                                cos (angle_rad) * arm.u - sin (angle_rad) * arm.v };
-      step.at = (HutPoint){ middle.u + step.along.v, middle.v - step.along.u };
+      step.at = (HutPoint) { middle.u + step.along.v, middle.v - step.along.u };
       add_step (self, &step, weight);
     }
 }
@@ -76,7 +78,7 @@ HutMoments
 hut_path_moments (const HutPath *path,
                   HutPoint origin)
 {
-  g_return_val_if_fail (path != NULL, (HutMoments){ NAN });
+  g_return_val_if_fail (path != NULL, (HutMoments) { NAN });
 
   gsl_integration_glfixed_table *line_rule = gsl_integration_glfixed_table_alloc (LINE_POINTS);
   gsl_integration_glfixed_table *arc_rule = gsl_integration_glfixed_table_alloc (ARC_POINTS);
@@ -102,7 +104,7 @@ HutMoments
 hut_region_moments (const HutRegion *region,
                     HutPoint origin)
 {
-  g_return_val_if_fail (region != NULL, (HutMoments){ NAN });
+  g_return_val_if_fail (region != NULL, (HutMoments) { NAN });
 
   HutMoments sum = hut_path_moments (region->outer, origin);
 

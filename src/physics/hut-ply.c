@@ -24,7 +24,7 @@ hut_ply_stiffness (double veneer_pa,
   double z_m = -whole_m / 2, along_m3 = 0;
 
   if (plies < 3 || plies % 2 == 0 || !(veneer_pa > 0) || !(outer_m > 0) || !(inner_m > 0))
-    return (HutPlyStiffness){ NAN, NAN };
+    return (HutPlyStiffness) { NAN, NAN };
   for (guint i = 0; i < plies; i++)
     {
       const double top_m = z_m + (i == 0 || i == plies - 1 ? outer_m : inner_m);
@@ -36,13 +36,13 @@ hut_ply_stiffness (double veneer_pa,
 
   const double share_ratio = 4 * along_m3 / (whole_m * whole_m * whole_m);
 
-  return (HutPlyStiffness){ veneer_pa * share_ratio, veneer_pa * (1 - share_ratio) };
+  return (HutPlyStiffness) { veneer_pa * share_ratio, veneer_pa * (1 - share_ratio) };
 }
 
 HutThicknessRange
 hut_plywood_range (double nominal_m)
 {
-  return (HutThicknessRange){ nominal_m - (0.4e-3 + 0.03 * nominal_m),
+  return (HutThicknessRange) { nominal_m - (0.4e-3 + 0.03 * nominal_m),
                               nominal_m + (0.2e-3 + 0.03 * nominal_m) };
 }
 
@@ -51,7 +51,7 @@ hut_mdf_range (double nominal_m)
 {
   const double each_m = nominal_m <= 19e-3 + SAME_M ? 0.2e-3 : 0.3e-3;
 
-  return (HutThicknessRange){ nominal_m - each_m, nominal_m + each_m };
+  return (HutThicknessRange) { nominal_m - each_m, nominal_m + each_m };
 }
 
 const HutBirchSheet *

@@ -68,10 +68,10 @@ spots_of (const HutSightSection *section,
       const HutRect r = { section->walls[i].u0 - BEFORE_MM, section->walls[i].v0 - BEFORE_MM,
                           section->walls[i].u1 + BEFORE_MM, section->walls[i].v1 + BEFORE_MM };
 
-      add_edge (spots, section, (HutPoint){ r.u0, r.v0 }, (HutPoint){ r.u1, r.v0 }, pitch_mm);
-      add_edge (spots, section, (HutPoint){ r.u1, r.v0 }, (HutPoint){ r.u1, r.v1 }, pitch_mm);
-      add_edge (spots, section, (HutPoint){ r.u1, r.v1 }, (HutPoint){ r.u0, r.v1 }, pitch_mm);
-      add_edge (spots, section, (HutPoint){ r.u0, r.v1 }, (HutPoint){ r.u0, r.v0 }, pitch_mm);
+      add_edge (spots, section, (HutPoint) { r.u0, r.v0 }, (HutPoint) { r.u1, r.v0 }, pitch_mm);
+      add_edge (spots, section, (HutPoint) { r.u1, r.v0 }, (HutPoint) { r.u1, r.v1 }, pitch_mm);
+      add_edge (spots, section, (HutPoint) { r.u1, r.v1 }, (HutPoint) { r.u0, r.v1 }, pitch_mm);
+      add_edge (spots, section, (HutPoint) { r.u0, r.v1 }, (HutPoint) { r.u0, r.v0 }, pitch_mm);
     }
   return spots;
 }
@@ -193,7 +193,7 @@ hut_sight_bounce_find (const HutSightSection *section,
   g_return_val_if_fail (section != NULL && pitch_mm > 0, none);
 
   if (hut_sight_find (section, &line))
-    return (HutBouncePath){
+    return (HutBouncePath) {
       .points = { line.from, hut_point_along (line.from, line.direction, OUT_MM) },
       .n_points = 2,
     };

@@ -20,7 +20,7 @@ static HutRect
 grown (const HutRect *rect,
        double by_mm)
 {
-  return (HutRect){ rect->u0 - by_mm, rect->v0 - by_mm, rect->u1 + by_mm, rect->v1 + by_mm };
+  return (HutRect) { rect->u0 - by_mm, rect->v0 - by_mm, rect->u1 + by_mm, rect->v1 + by_mm };
 }
 
 /* Cuts the stretch to a slab lo .. hi of one coordinate. */
@@ -100,7 +100,7 @@ gets_away (const Search *self,
   if (!ahead && !is_clear (self, line, -INFINITY, source->from))
     return FALSE;
   found->from = hut_point_along (line->from, line->direction, ahead ? source->to : source->from);
-  found->direction = ahead ? line->direction : (HutPoint){ -line->direction.u, -line->direction.v };
+  found->direction = ahead ? line->direction : hut_point_minus ((HutPoint) { 0 }, line->direction);
   return TRUE;
 }
 
@@ -122,7 +122,7 @@ meets_target (const Search *self,
     return FALSE;
   found->from = hut_point_along (line->from, line->direction, behind ? source->from : source->to);
   found->direction
-      = behind ? (HutPoint){ -line->direction.u, -line->direction.v } : line->direction;
+      = behind ? (HutPoint) { -line->direction.u, -line->direction.v } : line->direction;
   return TRUE;
 }
 
@@ -205,7 +205,7 @@ hut_sight_find (const HutSightSection *section,
     {
       const HutRect *source = &section->sources[0];
 
-      *line = (HutSightLine){ { source->u0, source->v0 }, { 1, 0 } };
+      *line = (HutSightLine) { { source->u0, source->v0 }, { 1, 0 } };
       return TRUE;
     }
   return search (section, NULL, line);

@@ -14,7 +14,7 @@ square_system (double loss)
 {
   const double density_kg_m3 = 1.2;
 
-  return (HutAirSystem){ .air = { density_kg_m3, 1.8e-5 },
+  return (HutAirSystem) { .air = { density_kg_m3, 1.8e-5 },
                          .intake_m2 = sqrt (density_kg_m3 / (2 * loss)) };
 }
 

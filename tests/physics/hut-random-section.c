@@ -39,7 +39,7 @@ add_side (HutRandomSection *self,
     {
       const HutRect r = rects[i];
 
-      add_wall (self, flip ? (HutRect){ r.v0, r.u0, r.v1, r.u1 } : r);
+      add_wall (self, flip ? (HutRect) { r.v0, r.u0, r.v1, r.u1 } : r);
     }
 }
 
@@ -51,7 +51,7 @@ hut_random_section_init (HutRandomSection *self,
   double w, h, t;
 
   hut_random_init (&random, seed);
-  *self = (HutRandomSection){ 0 };
+  *self = (HutRandomSection) { 0 };
   w = hut_random_between (&random, 100, 400);
   h = hut_random_between (&random, 100, 400);
   t = hut_random_between (&random, 3, 18);
@@ -71,7 +71,7 @@ hut_random_section_init (HutRandomSection *self,
     {
       const double u = hut_random_between (&random, 0, w), v = hut_random_between (&random, 0, h);
 
-      add_wall (self, (HutRect){ u, v, u + hut_random_between (&random, 1, 30),
+      add_wall (self, (HutRect) { u, v, u + hut_random_between (&random, 1, 30),
                                  v + hut_random_between (&random, 1, 30) });
     }
   self->section.walls = self->walls;

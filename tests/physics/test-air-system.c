@@ -29,11 +29,11 @@ case_init (Case *self,
 
   self->fan = hut_fan_curve_new (points, G_N_ELEMENTS (points), HUT_FAN_SMOOTH, HUT_FAN_RATED_KG_M3,
                                  NULL);
-  self->run = (HutDuctRun){ .diameter_m = hut_random_between (random, 0.075, 0.2),
+  self->run = (HutDuctRun) { .diameter_m = hut_random_between (random, 0.075, 0.2),
                             .length_m = hut_random_octaves (random, 0.5, 10),
                             .roughness_m = hut_random_octaves (random, 1e-5, 3e-3),
                             .loss_ratio = hut_random_between (random, 1, 6) };
-  self->system = (HutAirSystem){ .air = hut_air_in_room (hut_random_between (random, 5, 35),
+  self->system = (HutAirSystem) { .air = hut_air_in_room (hut_random_between (random, 5, 35),
                                                          hut_random_between (random, 0, 2500)),
                                  .intake_m2 = hut_random_octaves (random, 1e-3, 2e-2),
                                  .runs = &self->run,

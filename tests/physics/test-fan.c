@@ -64,7 +64,7 @@ both_shapes_meet_every_point_and_never_leave_the_range_between_neighbours (void 
       const guint n = 2 + hut_random_below (&random, 5);
 
       for (guint i = 0; i < n; i++)
-        points[i] = (HutFanPoint){
+        points[i] = (HutFanPoint) {
           (i == 0 ? 0 : points[i - 1].flow_m3_s + hut_random_between (&random, 0.01, 0.1)),
           hut_random_between (&random, 0, 300)
         };

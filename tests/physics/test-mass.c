@@ -116,7 +116,7 @@ add_path (Sum *sum,
           if (arc && i < CHORDS)
             point_of_arc (last, end, bulge, (double)i / CHORDS, next);
           add_prism (sum, matrix,
-                     (const double[3][2]){
+                     (const double[3][2]) {
                          { start[0], start[1] }, { here[0], here[1] }, { next[0], next[1] } },
                      thickness_mm, density_kg_m3);
           here[0] = next[0];
@@ -153,8 +153,8 @@ compare (const HutDesign *design,
          guint64 seed)
 {
   const HutMass mass = hut_shell_mass (assembly, parts, shell);
-  const HutVec3 at = assembly->hinged ? assembly->hinge_point : (HutVec3){ 10, 20, 30 };
-  const HutVec3 axis = assembly->hinged ? assembly->hinge_axis : (HutVec3){ 0.6, 0.8, 0 };
+  const HutVec3 at = assembly->hinged ? assembly->hinge_point : (HutVec3) { 10, 20, 30 };
+  const HutVec3 axis = assembly->hinged ? assembly->hinge_axis : (HutVec3) { 0.6, 0.8, 0 };
   Sum sum
       = { .point = { at.x / 1000, at.y / 1000, at.z / 1000 }, .axis = { axis.x, axis.y, axis.z } };
   double centre_m[3], size = 0, inertia;
@@ -222,11 +222,11 @@ a_point_turns_with_mass_times_distance_squared (void **state)
   double centre_m[3];
 
   /* About z through (0, 0): 2 0.25; with the other one 1 1.0. */
-  assert_near (hut_mass_inertia (&sum, (HutVec3){ 0, 0, 5 }, (HutVec3){ 0, 0, 1 }), 0.5, 1e-15);
+  assert_near (hut_mass_inertia (&sum, (HutVec3) { 0, 0, 5 }, (HutVec3) { 0, 0, 1 }), 0.5, 1e-15);
   hut_mass_add (&sum, &other);
-  assert_near (hut_mass_inertia (&sum, (HutVec3){ 0, 0, 5 }, (HutVec3){ 0, 0, 1 }), 1.5, 1e-15);
+  assert_near (hut_mass_inertia (&sum, (HutVec3) { 0, 0, 5 }, (HutVec3) { 0, 0, 1 }), 1.5, 1e-15);
   /* About the line along x at y = 400 mm, z = 0: 2 (0 + 1) + 1 1.44. */
-  assert_near (hut_mass_inertia (&sum, (HutVec3){ 9, 400, 0 }, (HutVec3){ 1, 0, 0 }), 3.44, 1e-14);
+  assert_near (hut_mass_inertia (&sum, (HutVec3) { 9, 400, 0 }, (HutVec3) { 1, 0, 0 }), 3.44, 1e-14);
   assert_true (hut_mass_centre (&sum, centre_m));
   assert_near (centre_m[0], 0.4, 1e-15);
   assert_near (centre_m[1], 0, 1e-15);

@@ -11,7 +11,7 @@ static void
 rectangle_from_1_2_to_4_8 (void **state)
 {
   /* By hand: 18; u 18 2.5; v 18 5; u2 6 (64 - 1) / 3; v2 3 (512 - 8) / 3; uv 18 2.5 5. */
-  g_autoptr(HutPath) path = hut_path_new_rect ((HutRect){ 1, 2, 4, 8 }, 0);
+  g_autoptr(HutPath) path = hut_path_new_rect ((HutRect) { 1, 2, 4, 8 }, 0);
   const HutMoments m = hut_path_moments (path, zero);
 
   assert_near (m.area_mm2, 18, 1e-12);
@@ -26,7 +26,7 @@ static void
 circle_of_radius_3_about_5_7 (void **state)
 {
   /* pi r2; about its centre pi r4 / 4 each, and the parallel axis theorem. */
-  g_autoptr(HutPath) path = hut_path_new_circle ((HutPoint){ 5, 7 }, 3);
+  g_autoptr(HutPath) path = hut_path_new_circle ((HutPoint) { 5, 7 }, 3);
   const double area = 9 * G_PI, own = 81 * G_PI / 4;
   const HutMoments m = hut_path_moments (path, zero);
 
@@ -44,8 +44,8 @@ half_disc_has_its_centre_at_4_r_over_3_pi (void **state)
   g_autoptr(HutPath) path = hut_path_new ();
   HutMoments m;
 
-  hut_path_append (path, (HutPoint){ 10, 0 }, 1, HUT_EDGE_PLAIN);
-  hut_path_append (path, (HutPoint){ -10, 0 }, 0, HUT_EDGE_PLAIN);
+  hut_path_append (path, (HutPoint) { 10, 0 }, 1, HUT_EDGE_PLAIN);
+  hut_path_append (path, (HutPoint) { -10, 0 }, 0, HUT_EDGE_PLAIN);
   m = hut_path_moments (path, zero);
   assert_near (m.area_mm2, 50 * G_PI, 1e-11);
   assert_near (m.u_mm3, 0, 1e-9);
@@ -55,10 +55,10 @@ half_disc_has_its_centre_at_4_r_over_3_pi (void **state)
 static void
 a_hole_takes_its_moments_away (void **state)
 {
-  g_autoptr(HutRegion) region = hut_region_new (hut_path_new_rect ((HutRect){ 0, 0, 20, 20 }, 0));
+  g_autoptr(HutRegion) region = hut_region_new (hut_path_new_rect ((HutRect) { 0, 0, 20, 20 }, 0));
   HutMoments m;
 
-  hut_region_take_hole (region, hut_path_new_circle ((HutPoint){ 15, 10 }, 2));
+  hut_region_take_hole (region, hut_path_new_circle ((HutPoint) { 15, 10 }, 2));
   m = hut_region_moments (region, zero);
   assert_near (m.area_mm2, 400 - 4 * G_PI, 1e-10);
   assert_near (m.u_mm3, 4000 - 60 * G_PI, 1e-9);

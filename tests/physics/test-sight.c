@@ -36,7 +36,7 @@ point_is_seen (const HutRect *walls,
 {
   const HutRect source = { u, v, u, v };
 
-  return hut_sight_find (&(HutSightSection){ walls, n, &source, 1 }, line);
+  return hut_sight_find (&(HutSightSection) { walls, n, &source, 1 }, line);
 }
 
 static void
@@ -123,7 +123,7 @@ any_ray_escapes (const HutRandomSection *self,
         {
           const double angle = 2 * G_PI * (k + 0.37) / DIRECTIONS;
 
-          *direction = (HutPoint){ cos (angle), sin (angle) };
+          *direction = (HutPoint) { cos (angle), sin (angle) };
           if (hut_ray_escapes (&self->section, *from, *direction))
             return TRUE;
         }
@@ -184,8 +184,8 @@ nothing_shines_without_a_source_and_everything_without_walls (void **state)
   const HutRect source = { 0, 0, 1, 1 }, wall = { 5, 5, 6, 6 };
   HutSightLine line;
 
-  assert_false (hut_sight_find (&(HutSightSection){ &wall, 1, NULL, 0 }, &line));
-  assert_true (hut_sight_find (&(HutSightSection){ NULL, 0, &source, 1 }, &line));
+  assert_false (hut_sight_find (&(HutSightSection) { &wall, 1, NULL, 0 }, &line));
+  assert_true (hut_sight_find (&(HutSightSection) { NULL, 0, &source, 1 }, &line));
 }
 
 int
