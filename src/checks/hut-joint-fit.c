@@ -5,7 +5,7 @@
 #include "checks/hut-joint-fit.h"
 #include <math.h>
 
-/* What is uncertain of a flank's two edges. A coupon measures the clearance itself, kerf included. */
+/* What is uncertain of a flank's two edges. A coupon measures the clearance, kerf included. */
 static double
 cut_error_mm (const HutStock *stock)
 {

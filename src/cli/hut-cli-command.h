@@ -27,6 +27,7 @@ struct _HutCliCommand
 
 extern const HutCliCommand hut_cli_example;
 extern const HutCliCommand hut_cli_check;
+extern const HutCliCommand hut_cli_coupon;
 extern const HutCliCommand hut_cli_describe;
 extern const HutCliCommand hut_cli_export;
 extern const HutCliCommand hut_cli_render;

@@ -135,7 +135,7 @@ run_call (const HutCliCommand *self,
           Call *call)
 {
   HutCliStatus status = HUT_CLI_WRONG;
-  HutFormats formats = HUT_FORMAT_ALL;
+  HutFormats formats = HUT_FORMAT_USUAL;
   g_auto(GStrv) spread = dup_spread (argv);
   g_auto(GStrv) words = NULL;
   g_autoptr(GError) error = NULL;

@@ -17,6 +17,7 @@ static const HutCliCommand *const commands[] = {
   &hut_cli_check,
   &hut_cli_describe,
   &hut_cli_export,
+  &hut_cli_coupon,
   &hut_cli_render,
 };
 

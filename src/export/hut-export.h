@@ -20,7 +20,8 @@ typedef enum
   HUT_FORMAT_SVG = 1 << 0,
   HUT_FORMAT_DXF = 1 << 1,
   HUT_FORMAT_CSV = 1 << 2,
-  HUT_FORMAT_ALL = 7
+  HUT_FORMAT_ALL = 7,
+  HUT_FORMAT_USUAL = 7 /* where none is named */
 } HutFormats;
 
 /* Check id under which a part blocks that checks let pass and that still fits no sheet. */

@@ -17,6 +17,7 @@
 #include "sheets/hut-coupon.h"
 #include "assembly/hut-part.h"
 #include "checks/hut-joint-fit.h"
+#include "format/hut-number.h"
 #include "geom/hut-offset.h"
 #include "sheets/hut-sheet.h"
 #include "sheets/hut-stroke-font.h"
@@ -38,6 +39,7 @@
 /* Middle of the comb where no usual fits are known. */
 #define MIDDLE_MM 0.04
 #define LABEL_HUNDREDTHS 100.0
+#define KERF_DECIMALS 3
 
 double
 hut_coupon_tooth_mm (const HutCouponPlan *self,
@@ -46,6 +48,29 @@ hut_coupon_tooth_mm (const HutCouponPlan *self,
   g_return_val_if_fail (self != NULL, 0.0);
 
   return hut_snap_mm (self->tightest_mm + self->step_mm * tooth);
+}
+
+int
+hut_coupon_tooth_label (const HutCouponPlan *self,
+                        guint tooth)
+{
+  return (int) lround (hut_coupon_tooth_mm (self, tooth) * LABEL_HUNDREDTHS);
+}
+
+gboolean
+hut_coupon_find_tooth (const HutCouponPlan *self,
+                       int label,
+                       guint *tooth)
+{
+  g_return_val_if_fail (self != NULL && tooth != NULL, FALSE);
+
+  for (guint i = 0; i < self->tooth_count; i++)
+    if (hut_coupon_tooth_label (self, i) == label)
+      {
+        *tooth = i;
+        return TRUE;
+      }
+  return FALSE;
 }
 
 guint
@@ -283,16 +308,19 @@ add_labels (HutCoupon *self,
   const double room_mm = free.u1 - free.u0, line_mm = (free.v1 - free.v0) / 4.0;
   const double middle = (free.u0 + free.u1) / 2.0;
   g_autofree char *id = g_strndup (stock->id, (gsize) (room_mm / height_mm));
+  char number[HUT_NUMBER_SIZE];
+  g_autofree char *kerf
+      = g_strconcat ("KERF ", hut_number_fixed (number, plan->kerf_mm, KERF_DECIMALS), NULL);
 
   for (guint i = 0; i < plan->tooth_count; i++)
     {
-      g_autofree char *text = g_strdup_printf (
-          "%d", (int) lround (hut_coupon_tooth_mm (plan, i) * LABEL_HUNDREDTHS));
+      g_autofree char *text = g_strdup_printf ("%d", hut_coupon_tooth_label (plan, i));
 
       add_label (self, text, (HutPoint) { tooth_middle_mm (plan, i), v }, height_mm,
                  1.8 * plan->unit_mm);
     }
   add_label (self, id, (HutPoint) { middle, free.v0 + 3.0 * line_mm }, height_mm, room_mm);
+  add_label (self, kerf, (HutPoint) { middle, free.v0 + 2.0 * line_mm }, height_mm, room_mm);
   add_label (self, "1/100 MM", (HutPoint) { middle, free.v0 + line_mm }, height_mm, room_mm);
 }
 

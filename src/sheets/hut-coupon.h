@@ -34,6 +34,10 @@ typedef struct
 void hut_coupon_plan_init (HutCouponPlan *self, const HutStock *stock, const HutCutter *cutter);
 /* Allowance that a tooth has in the gauge's slot when the kerf is the plan's, mm. */
 double hut_coupon_tooth_mm (const HutCouponPlan *self, guint tooth);
+/* What is scored under a tooth: its allowance in hundredths of a millimetre. */
+int hut_coupon_tooth_label (const HutCouponPlan *self, guint tooth);
+/* FALSE when no tooth has that label. */
+gboolean hut_coupon_find_tooth (const HutCouponPlan *self, int label, guint *tooth);
 /* How many kerfs the play of all bars is: a cut on either side of each bar. */
 guint hut_coupon_gap_count (const HutCouponPlan *self);
 /* Clearance from which a joint of that stock feels so, mm: the usual fits. FALSE: no figure. */
