@@ -1,6 +1,7 @@
 #!/usr/bin/env python3
 # tests/house/test-po.py: every file with visible strings is listed for translation, and translations compile.
 # SPDX-License-Identifier: GPL-3.0-or-later
+import os
 import pathlib
 import re
 import subprocess
@@ -14,6 +15,7 @@ LIST = "po/POTFILES.in"
 COMPLETE_MIN_RATIO = 0.9
 MARKED_CODE = re.compile(r'(?<!\w)(?:N?C?_|ngettext|g_dgettext|g_dngettext)\s*\(\s*"')
 MARKED_UI = re.compile(r'translatable="(?:yes|true)"')
+CATALOG = re.compile(r"<catalog[^>]*>\s*<item\b") # po/its says which attributes
 TRANSLATED_BY_RULE = (".desktop.in", ".metainfo.xml.in", ".mime.xml.in", ".gschema.xml")
 
 
@@ -22,6 +24,8 @@ def has_strings(root, path):
         return MARKED_CODE.search(house.without_comments(house.read(root, path))) is not None
     if path.suffix == ".ui":
         return MARKED_UI.search(house.read(root, path)) is not None
+    if path.suffix == ".xml" and CATALOG.search(house.read(root, path)):
+        return True
     return path.name.endswith(TRANSLATED_BY_RULE)
 
 
@@ -98,7 +102,7 @@ def find_untranslated(root, po):
     with tempfile.TemporaryDirectory() as folder:
         pot, merged = f"{folder}/all.pot", f"{folder}/merged.po"
         subprocess.run(["xgettext", *keywords, "--from-code=UTF-8", "-f", "po/POTFILES.in", "-o", pot],
-                       cwd=root, check=True, capture_output=True)
+                       cwd=root, check=True, capture_output=True, env=os.environ | {"GETTEXTDATADIRS": "po"})
         subprocess.run(["msgmerge", "-q", "--no-fuzzy-matching", "-o", merged, po, pot], check=True)
         rest = subprocess.run(["msgattrib", "--untranslated", "--no-wrap", "--no-obsolete", merged],
                               check=True, capture_output=True, text=True).stdout
