@@ -4,6 +4,7 @@
 #include "config.h"
 #include "app/hut-openings-page.h"
 #include "app/hut-item-list.h"
+#include "app/hut-ledger-pane.h"
 #include "app/hut-shelf.h"
 
 struct _HutOpeningsPage
@@ -13,6 +14,7 @@ struct _HutOpeningsPage
   GtkWidget *content;
   GtkPaned *paned;
   HutItemList *items;
+  HutLedgerPane *ledger;
 };
 
 static guint chosen_signal;
@@ -42,6 +44,7 @@ hut_openings_page_class_init (HutOpeningsPageClass *class)
 
   G_OBJECT_CLASS (class)->dispose = hut_openings_page_dispose;
   g_type_ensure (HUT_TYPE_ITEM_LIST);
+  g_type_ensure (HUT_TYPE_LEDGER_PANE);
   chosen_signal = g_signal_new ("chosen", G_TYPE_FROM_CLASS (class), G_SIGNAL_RUN_LAST, 0, NULL,
                                 NULL, NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
   gtk_widget_class_set_template_from_resource (widget_class,
@@ -49,6 +52,7 @@ hut_openings_page_class_init (HutOpeningsPageClass *class)
   gtk_widget_class_bind_template_child (widget_class, HutOpeningsPage, content);
   gtk_widget_class_bind_template_child (widget_class, HutOpeningsPage, paned);
   gtk_widget_class_bind_template_child (widget_class, HutOpeningsPage, items);
+  gtk_widget_class_bind_template_child (widget_class, HutOpeningsPage, ledger);
 }
 
 static void
@@ -66,6 +70,7 @@ hut_openings_page_new (HutSession *session)
 
   gtk_paned_set_start_child (self->paned, hut_shelf_new (session));
   hut_item_list_bind (self->items, session);
+  hut_ledger_pane_bind (self->ledger, session);
   g_signal_connect_object (self->items, "chosen", G_CALLBACK (on_chosen), self, G_CONNECT_SWAPPED);
   return GTK_WIDGET (self);
 }

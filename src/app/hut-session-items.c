@@ -4,6 +4,7 @@
 #include "config.h"
 #include "app/hut-session-items.h"
 #include "assembly/hut-strip.h"
+#include "checks/hut-way-out.h"
 #include <glib/gi18n.h>
 #include <math.h>
 
@@ -159,6 +160,33 @@ hut_session_add_window (HutSession *self)
   if (id != NULL)
     hut_session_select (self, id);
   return id;
+}
+
+/* ---- ways out -------------------------------------------------------------------------------- */
+
+static gboolean
+add_copy (HutDesign *design,
+          gpointer user_data)
+{
+  g_ptr_array_add (design->openings, hut_opening_copy (user_data));
+  return TRUE;
+}
+
+char *
+hut_session_add_way_out (HutSession *self,
+                         const char *service)
+{
+  g_return_val_if_fail (HUT_IS_SESSION (self) && service != NULL, NULL);
+
+  g_autoptr(HutOpening) opening
+      = hut_way_out_find (hut_session_get_assembly (self), hut_session_get_parts (self),
+                          hut_session_get_findings (self), service);
+
+  /* Translators: what Undo takes back. */
+  if (opening == NULL || !hut_session_edit (self, _("Make an Opening"), add_copy, opening))
+    return NULL;
+  hut_session_select (self, opening->id);
+  return g_strdup (opening->id);
 }
 
 /* ---- baffles --------------------------------------------------------------------------------- */

@@ -12,6 +12,10 @@ char *hut_session_add_stock (HutSession *self) G_GNUC_WARN_UNUSED_RESULT;
 /* In the middle of the front of the lid, or of the first panel there is. Becomes selected. */
 char *hut_session_add_window (HutSession *self) G_GNUC_WARN_UNUSED_RESULT;
 
+/* An opening that lets the service through, at a sensible free place; becomes selected. NULL when
+ * there is none: see hut_way_out_find (). */
+char *hut_session_add_way_out (HutSession *self, const char *service) G_GNUC_WARN_UNUSED_RESULT;
+
 /* Fits a baffle along that side of the seam, with a gap that lets the lid open, or takes it away. */
 gboolean hut_session_set_baffle (HutSession *self, HutSide side, gboolean fitted);
 

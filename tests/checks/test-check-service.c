@@ -1,0 +1,123 @@
+/* tests/checks/test-check-service.c: leads, hoses and ducts against the openings that serve them.
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "config.h"
+#include "checks/hut-check-case.h"
+#include "checks/hut-ledger.h"
+#include "hut-assert.h"
+
+static const HutPanelId back = { HUT_SHELL_BASE, HUT_SIDE_BACK };
+
+static HutService *
+add_lead (HutDesign *design,
+          const char *id)
+{
+  HutService *service = hut_service_new (id, HUT_SERVICE_LEAD);
+
+  service->head_width_mm = 27.0;
+  service->head_height_mm = 20.0;
+  g_ptr_array_add (design->machine.services, service);
+  return service;
+}
+
+static void
+serve (HutOpening *opening,
+       const char *service)
+{
+  g_free (opening->serves);
+  opening->serves = g_strdup (service);
+}
+
+static void
+a_forgotten_hole_blocks (void **state)
+{
+  HutDesign *design = hut_check_case_design ();
+  g_autoptr(HutCheckCase) c = NULL;
+
+  add_lead (design, "mains");
+  hut_check_case_add_round (design, "other", back, 100, 60, 35); /* serves nothing: that is fine */
+  c = hut_check_case_new (design);
+  assert_int_equal (hut_check_case_count (c, "service.missing"), 1);
+  hut_check_case_assert (
+      hut_check_case_find (c, "service.missing",
+                           "mains has no way through the wall: 0 openings serve it; 1 is needed."),
+      HUT_SEVERITY_BLOCKS, 0, 1);
+}
+
+static void
+a_hole_that_lets_the_plug_through_is_enough (void **state)
+{
+  HutDesign *design = hut_check_case_design ();
+  g_autoptr(HutCheckCase) c = NULL;
+
+  add_lead (design, "mains");
+  serve (hut_check_case_add_round (design, "hole", back, 100, 60, 35), "mains");
+  c = hut_check_case_new (design);
+  assert_int_equal (hut_check_case_count (c, "service.missing"), 0);
+  assert_int_equal (hut_check_case_count (c, "service.tight"), 0);
+  assert_int_equal (hut_check_case_count (c, "service.doubled"), 0);
+}
+
+static void
+a_tight_hole_is_told_with_both_numbers (void **state)
+{
+  /* hypot (27, 20) + 1 = 34.601. */
+  HutDesign *design = hut_check_case_design ();
+  g_autoptr(HutCheckCase) c = NULL;
+  const HutFinding *finding;
+
+  add_lead (design, "mains");
+  serve (hut_check_case_add_round (design, "hole", back, 100, 60, 30), "mains");
+  c = hut_check_case_new (design);
+  finding = hut_check_case_find (c, "service.tight",
+                                 "The head of mains does not pass hole: it is 30 mm across; 34.6 mm "
+                                 "are needed.");
+  assert_int_equal (finding->severity, HUT_SEVERITY_BLOCKS);
+  assert_string_equal (finding->item, "hole");
+  assert_int_equal (finding->places->len, 1);
+}
+
+static void
+two_holes_for_one_lead_are_told (void **state)
+{
+  HutDesign *design = hut_check_case_design ();
+  g_autoptr(HutCheckCase) c = NULL;
+
+  add_lead (design, "mains");
+  serve (hut_check_case_add_round (design, "hole", back, 100, 60, 35), "mains");
+  serve (hut_check_case_add_round (design, "spare", back, 200, 60, 30), "mains");
+  c = hut_check_case_new (design);
+  /* One of them is enough, so the tight one is not told as such. */
+  assert_int_equal (hut_check_case_count (c, "service.tight"), 0);
+  hut_check_case_assert (hut_check_case_get (c, "service.doubled", 0), HUT_SEVERITY_WARNS, 2, 1);
+}
+
+static void
+the_ledger_has_a_row_per_service (void **state)
+{
+  g_autoptr(HutDesign) design = hut_check_case_design ();
+  g_autoptr(GPtrArray) ledger = NULL;
+
+  add_lead (design, "mains");
+  add_lead (design, "spare");
+  serve (hut_check_case_add_round (design, "hole", back, 100, 60, 35), "mains");
+  ledger = hut_ledger_new (design);
+  assert_int_equal (ledger->len, 2);
+  assert_int_equal (hut_ledger_find (ledger, "mains")->openings->len, 1);
+  assert_int_equal (hut_ledger_find (ledger, "mains")->passing_count, 1);
+  assert_int_equal (hut_ledger_find (ledger, "spare")->openings->len, 0);
+  assert_null (hut_ledger_find (ledger, "none"));
+}
+
+int
+main (void)
+{
+  const struct CMUnitTest tests[] = {
+    cmocka_unit_test (a_forgotten_hole_blocks),
+    cmocka_unit_test (a_hole_that_lets_the_plug_through_is_enough),
+    cmocka_unit_test (a_tight_hole_is_told_with_both_numbers),
+    cmocka_unit_test (two_holes_for_one_lead_are_told),
+    cmocka_unit_test (the_ledger_has_a_row_per_service),
+  };
+
+  return cmocka_run_group_tests (tests, NULL, NULL);
+}
