@@ -4,6 +4,7 @@
 #include "config.h"
 #include "assembly/hut-assembly.h"
 #include "assembly/hut-fit.h"
+#include "assembly/hut-hardware-placing.h"
 #include "assembly/hut-placing.h"
 #include "assembly/hut-shell-layout.h"
 #include "assembly/hut-strip.h"
@@ -177,7 +178,7 @@ add_solids (HutAssembly *self)
         .kind = plate->kind,
         .shell = panel->id.shell,
         .panel = plate->panel,
-        .item = plate->window->id,
+        .item = plate->item,
         .box = hut_frame3_box (&panel->frame, hut_region_bounds (plate->region), -plate->depth1_mm,
                                -plate->depth0_mm),
       };
@@ -236,6 +237,7 @@ hut_assembly_new (const HutDesign *design)
   self->holes = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_placed_hole_free);
   self->plates = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_plate_free);
   self->strips = g_array_new (FALSE, TRUE, sizeof (HutStrip));
+  self->hardware = g_ptr_array_new_with_free_func (g_free);
   self->solids = g_array_new (FALSE, TRUE, sizeof (HutSolid));
   self->troubles = g_array_new (FALSE, TRUE, sizeof (HutTrouble));
 
@@ -259,6 +261,7 @@ hut_assembly_new (const HutDesign *design)
   add_solids (self);
   add_ledges (self);
   hut_strip_run (self, boxes);
+  hut_hardware_add_solids (self);
   return self;
 }
 
@@ -271,6 +274,7 @@ hut_assembly_free (HutAssembly *self)
   g_clear_pointer (&self->holes, g_ptr_array_unref);
   g_clear_pointer (&self->plates, g_ptr_array_unref);
   g_clear_pointer (&self->strips, g_array_unref);
+  g_clear_pointer (&self->hardware, g_ptr_array_unref);
   g_clear_pointer (&self->solids, g_array_unref);
   g_clear_pointer (&self->troubles, g_array_unref);
   hut_design_free ((HutDesign *) self->design);
@@ -308,6 +312,38 @@ hut_assembly_get_hole (const HutAssembly *self,
         return hole;
     }
   return NULL;
+}
+
+const HutPlacedHardware *
+hut_assembly_get_hardware (const HutAssembly *self,
+                           const char *id)
+{
+  for (guint i = 0; i < self->hardware->len; i++)
+    {
+      const HutPlacedHardware *placed = g_ptr_array_index (self->hardware, i);
+
+      if (g_strcmp0 (placed->hardware->id, id) == 0)
+        return placed;
+    }
+  return NULL;
+}
+
+double
+hut_assembly_hardware_mass_kg (const HutAssembly *self,
+                               HutShellId shell)
+{
+  double mass_kg = 0.0;
+
+  for (guint i = 0; i < self->hardware->len; i++)
+    {
+      const HutPlacedHardware *placed = g_ptr_array_index (self->hardware, i);
+      const HutPanel *panel = g_ptr_array_index (self->panels, placed->panel);
+
+      if (panel->id.shell == shell)
+        mass_kg
+            += placed->item->mass_kg * (placed->item->span == HUT_SPAN_PANEL ? 1.0 : 0.5);
+    }
+  return mass_kg;
 }
 
 HutBox3

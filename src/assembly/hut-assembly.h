@@ -37,12 +37,13 @@ typedef enum
 {
   HUT_HOLE_OPENING,
   HUT_HOLE_WINDOW,
+  HUT_HOLE_HARDWARE, /* cutout and screw holes of one leaf; or what its face plate wants */
 } HutHoleSource;
 
 typedef struct
 {
   HutHoleSource source;
-  const char *item;  /* id of the opening or window in the design; lent by the assembly's design */
+  const char *item;  /* id of the opening, window or hardware; lent by the assembly's design */
   guint panel;       /* index */
   HutPoint centre;   /* mm, panel frame */
   GPtrArray *paths;  /* HutPath, counter-clockwise, panel frame: what is cut away */
@@ -71,6 +72,9 @@ typedef enum
   HUT_SOLID_STRAP,
   HUT_SOLID_LEDGE,
   HUT_SOLID_BAFFLE,
+  HUT_SOLID_HARDWARE,   /* a body of a piece of hardware */
+  HUT_SOLID_LEADS,      /* soft room of one: may touch soft room, not solids */
+  HUT_SOLID_FACE_PLATE, /* carries hardware over a larger opening */
 } HutSolidKind;
 
 typedef struct
@@ -78,19 +82,21 @@ typedef struct
   HutSolidKind kind;
   HutShellId shell;  /* what it moves with */
   guint panel;       /* index of the panel it belongs to */
-  const char *item;  /* id of the window it belongs to, or NULL; lent */
+  const char *item;  /* id of the window or hardware it belongs to, or NULL; lent */
   HutBox3 box;       /* world, lid closed */
 } HutSolid;
 
-/* A plate behind a window: glazing or its retaining frame, in the panel's frame. */
+/* A plate on a panel, in the panel's frame: a window's glazing or its retaining frame, or the face
+ * plate of a piece of hardware. */
 typedef struct
 {
-  HutSolidKind kind;     /* GLAZING or FRAME */
-  const HutWindow *window; /* lent */
+  HutSolidKind kind;     /* GLAZING, FRAME or FACE_PLATE */
+  const char *item;      /* id of the window or hardware; lent */
+  const HutWindow *window; /* GLAZING, FRAME; else NULL; lent */
   const HutStock *stock;   /* lent */
   guint panel;
   HutRegion *region;     /* panel frame */
-  double depth0_mm, depth1_mm; /* behind the outer face, 0 < depth0 < depth1 */
+  double depth0_mm, depth1_mm; /* behind the outer face, depth0 < depth1; < 0 before it */
   gboolean bought;
 } HutPlate;
 
@@ -108,6 +114,33 @@ typedef struct
   gboolean on_edge;    /* stands on a lid that is a single panel */
   HutBox3 box;         /* world */
 } HutStrip;
+/* How a panel takes an item: see hut-pocket.h. Lengths mm. */
+typedef struct
+{
+  gboolean thin;        /* the panel is thinner than the item holds in */
+  gboolean needed;      /* thicker: a pocket, or a face plate */
+  double floor_mm;      /* what a pocket leaves of the thickest reading */
+  double floor_must_mm; /* the least that this stock, and this item, may have */
+  double depth_mm;      /* of the pocket */
+  double least_bit_mm;  /* what the hardware needs */
+  double bit_mm;        /* the owner's next bit; 0 when there is none */
+} HutPocketNeed;
+
+/* One leaf of a piece of hardware, put on its panel. */
+typedef struct
+{
+  const HutHardware *hardware; /* lent */
+  const HutItem *item;         /* lent */
+  guint leaf;
+  guint panel;            /* index */
+  HutFace face;           /* that this leaf lies on */
+  HutPlacement placement; /* item frame to panel frame */
+  HutRect footprint;      /* panel frame: what it covers of the face, and its holes */
+  HutPocketNeed need;
+  gboolean bored;         /* it has a pocket, in the face across from `face` */
+  HutPoint pocket_at;     /* its middle, panel frame */
+  int plate;              /* index of its face plate, or -1 */
+} HutPlacedHardware;
 
 /* Why a derived thing could not be made as asked. Checks turn these into findings. */
 typedef enum
@@ -121,6 +154,8 @@ typedef enum
   HUT_TROUBLE_ANCHOR,          /* anchored to a machine body that does not exist */
   HUT_TROUBLE_HOLE_OUTSIDE,    /* not wholly inside its panel, or crossing another hole */
   HUT_TROUBLE_BAFFLE,          /* no room for a baffle between its neighbours */
+  HUT_TROUBLE_ITEM_MISSING,    /* hardware whose item the design has not */
+  HUT_TROUBLE_LEAF,            /* hinge, latch or stay where no lid turns or no second panel is */
   HUT_TROUBLE_SIZE,            /* a size that no bench has: more than HUT_SIZE_MAX_MM or not finite */
 } HutTroubleKind;
 
@@ -148,6 +183,7 @@ typedef struct
   GPtrArray *holes;    /* HutPlacedHole */
   GPtrArray *plates;   /* HutPlate */
   GArray *strips;      /* HutStrip */
+  GPtrArray *hardware; /* HutPlacedHardware */
   GArray *solids;      /* HutSolid, without straps: see HutPartSet */
   GArray *troubles;    /* HutTrouble */
 } HutAssembly;
@@ -165,6 +201,10 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutAssembly, hut_assembly_free)
 /* (transfer none) (nullable) */
 const HutPanel *hut_assembly_get_panel (const HutAssembly *self, HutPanelId id);
 const HutPlacedHole *hut_assembly_get_hole (const HutAssembly *self, const char *item);
+/* The first leaf of a piece of hardware. (transfer none) (nullable) */
+const HutPlacedHardware *hut_assembly_get_hardware (const HutAssembly *self, const char *id);
+/* What the hardware on a shell weighs, kg: a leaf bears its half of an item that has two. */
+double hut_assembly_hardware_mass_kg (const HutAssembly *self, HutShellId shell);
 /* Index in `panels`, or -1. */
 int hut_assembly_find_panel (const HutAssembly *self, HutPanelId id);
 

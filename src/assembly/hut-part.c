@@ -35,6 +35,7 @@ hut_part_new (HutPartKind kind,
   self->panel = panel;
   self->stock = stock;
   self->thickness_mm = hut_snap_mm (hut_stock_mean_mm (stock));
+  self->marks = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_part_mark_free);
   return self;
 }
 
@@ -46,6 +47,7 @@ hut_part_free (HutPart *self)
   g_free (self->id);
   g_free (self->label);
   hut_region_free (self->region);
+  g_ptr_array_unref (self->marks);
   g_free (self);
 }
 
@@ -77,6 +79,7 @@ hut_part_set_new (const HutAssembly *assembly)
       part->shell = panel->id.shell;
     }
   hut_strip_add_parts (assembly, self);
+  hut_part_mark_add_all (assembly, self);
   return self;
 }
 

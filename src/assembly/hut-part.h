@@ -10,7 +10,28 @@ typedef enum
   HUT_PART_FRAME,
   HUT_PART_STRAP,
   HUT_PART_BAFFLE,
+  HUT_PART_FACE_PLATE,
 } HutPartKind;
+
+/* Work on a part that cuts nothing out of it. */
+typedef enum
+{
+  HUT_PART_MARK_POCKET,  /* outline of a relief pocket */
+  HUT_PART_MARK_CENTRE,  /* a small hole where a bit's spur goes in, cut through */
+  HUT_PART_MARK_OUTLINE, /* scored instead of cut: a hole of the region that is opened by hand after its
+                     * pocket was bored */
+  HUT_PART_MARK_SINK,    /* outline of a countersink */
+} HutPartMarkKind;
+
+typedef struct
+{
+  HutPartMarkKind kind;
+  const char *item; /* id of the hardware; lent */
+  HutFace face;     /* the face that is worked on */
+  double depth_mm;  /* POCKET; else 0 */
+  guint hole;       /* OUTLINE: index in the region's holes */
+  HutPath *path;    /* closed, counter-clockwise, panel frame */
+} HutPartMark;
 
 /* One piece. Its region is in its panel's frame, so pieces of one panel lie where they belong. */
 typedef struct
@@ -20,11 +41,13 @@ typedef struct
   char *label;           /* what is scored on it: short, ASCII */
   guint panel;           /* index in the assembly */
   HutShellId shell;      /* what it moves with: not always its panel's */
-  const char *item;      /* window id for glazing and frame, else NULL; lent */
+  const char *item;      /* window id for glazing and frame, hardware id for face plates, else
+                          * NULL; lent */
   const HutStock *stock; /* lent by the assembly */
   double thickness_mm;
   double depth_mm;       /* of its outer face behind the panel's outer face, 0 for panel pieces */
   HutRegion *region;     /* snapped to the grid; edges at splices are MATING */
+  GPtrArray *marks;      /* HutPartMark */
   gboolean bought;       /* goes on the cut-to-size list */
 } HutPart;
 
@@ -73,6 +96,8 @@ HutPartSet *hut_part_set_new (const HutAssembly *assembly) G_GNUC_WARN_UNUSED_RE
 void hut_part_set_free (HutPartSet *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutPartSet, hut_part_set_free)
 
+/* TRUE when a mark says that this hole of the region is opened by hand and not cut. */
+gboolean hut_part_opens_by_hand (const HutPart *self, guint hole);
 /* Where the part is in the world: row-major 4x4; its frame's (u, v, w), w = 0 at its outer face. */
 void hut_part_get_matrix (const HutPart *self, const HutAssembly *assembly, double matrix[16]);
 /* TRUE when a rectangle goes on the usable bed, at 0 or 90 degrees, or at any angle if allowed. */

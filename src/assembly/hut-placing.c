@@ -1,7 +1,8 @@
-/* src/assembly/hut-placing.c: openings and windows put on their panels.
+/* src/assembly/hut-placing.c: openings, windows and hardware put on their panels.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-assembly"
 #include "config.h"
+#include "assembly/hut-hardware-placing.h"
 #include "assembly/hut-placing.h"
 #include "geom/hut-geos.h"
 #include "geom/hut-offset.h"
@@ -93,11 +94,11 @@ hut_assembly_position_for (const HutAssembly *self,
 
 /* ---- holes ---------------------------------------------------------------------------------- */
 
-static void
-add_trouble (HutAssembly *self,
-             HutTroubleKind kind,
-             HutPanelId panel,
-             const char *item)
+void
+hut_placing_add_trouble (HutAssembly *self,
+                         HutTroubleKind kind,
+                         HutPanelId panel,
+                         const char *item)
 {
   const HutTrouble trouble = { .kind = kind, .panel = panel, .item = item };
 
@@ -205,18 +206,43 @@ cut_hole (HutPanel *panel,
   return paths->len > 0;
 }
 
-static HutPath *
-dup_placed_on_grid (const HutPath *path,
-                    HutPoint middle)
+HutPath *
+hut_placing_dup_on_grid (const HutPath *path,
+                         const HutPlacement *placement)
 {
-  HutPath *placed = hut_path_dup_placed (path, &(HutPlacement) { .shift = middle });
+  HutPath *placed = hut_path_dup_placed (path, placement);
 
   hut_path_snap (placed);
   return placed;
 }
 
+const HutPlacedHole *
+hut_placing_take_hole (HutAssembly *self,
+                       HutHoleSource source,
+                       const char *item,
+                       guint panel,
+                       HutPoint middle,
+                       GPtrArray *paths)
+{
+  HutPanel *plate = g_ptr_array_index (self->panels, panel);
+  HutPlacedHole *hole = g_new0 (HutPlacedHole, 1);
+
+  hole->source = source;
+  hole->item = item;
+  hole->panel = panel;
+  hole->centre = middle;
+  hole->paths = paths;
+  hole->bounds
+      = paths->len > 0 ? paths_bounds (paths) : (HutRect) { middle.u, middle.v, middle.u, middle.v };
+  hole->cut = cut_hole (plate, paths);
+  g_ptr_array_add (self->holes, hole);
+  if (!hole->cut)
+    hut_placing_add_trouble (self, HUT_TROUBLE_HOLE_OUTSIDE, plate->id, item);
+  return hole;
+}
+
 /* Puts paths (about their own middle; taken) on a panel. Returns the placed hole or NULL. */
-static HutPlacedHole *
+static const HutPlacedHole *
 place (HutAssembly *self,
        HutHoleSource source,
        const char *item,
@@ -224,36 +250,24 @@ place (HutAssembly *self,
        GPtrArray *paths)
 {
   g_autoptr(GPtrArray) own = paths;
+  GPtrArray *placed;
   const int panel_index = hut_assembly_find_panel (self, at->panel);
   HutPlacement shift = { 0 };
-  HutPlacedHole *hole;
 
   if (panel_index < 0)
     {
-      add_trouble (self, HUT_TROUBLE_PANEL_UNKNOWN, at->panel, item);
+      hut_placing_add_trouble (self, HUT_TROUBLE_PANEL_UNKNOWN, at->panel, item);
       return NULL;
     }
   if (!hut_assembly_locate (self, at, &shift.shift))
     {
-      add_trouble (self, HUT_TROUBLE_ANCHOR, at->panel, item);
+      hut_placing_add_trouble (self, HUT_TROUBLE_ANCHOR, at->panel, item);
       return NULL;
     }
-  hole = g_new0 (HutPlacedHole, 1);
-  hole->source = source;
-  hole->item = item;
-  hole->panel = (guint) panel_index;
-  hole->centre = shift.shift;
-  hole->paths = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_path_free);
+  placed = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_path_free);
   for (guint i = 0; i < own->len; i++)
-    g_ptr_array_add (hole->paths, dup_placed_on_grid (g_ptr_array_index (own, i), shift.shift));
-  hole->bounds = own->len > 0
-                     ? paths_bounds (hole->paths)
-                     : (HutRect) { shift.shift.u, shift.shift.v, shift.shift.u, shift.shift.v };
-  hole->cut = cut_hole (g_ptr_array_index (self->panels, hole->panel), hole->paths);
-  g_ptr_array_add (self->holes, hole);
-  if (!hole->cut)
-    add_trouble (self, HUT_TROUBLE_HOLE_OUTSIDE, at->panel, item);
-  return hole;
+    g_ptr_array_add (placed, hut_placing_dup_on_grid (g_ptr_array_index (own, i), &shift));
+  return hut_placing_take_hole (self, source, item, (guint) panel_index, shift.shift, placed);
 }
 
 /* ---- windows -------------------------------------------------------------------------------- */
@@ -269,7 +283,7 @@ window_rect (const HutWindow *window,
       (HutRect) { -half_width_mm, -half_height_mm, half_width_mm, half_height_mm },
       window->radius_mm);
 
-  return dup_placed_on_grid (path, middle);
+  return hut_placing_dup_on_grid (path, &(HutPlacement) { .shift = middle });
 }
 
 static void
@@ -286,11 +300,12 @@ add_plate (HutAssembly *self,
 
   if (stock == NULL)
     {
-      add_trouble (self, HUT_TROUBLE_STOCK_MISSING, window->at.panel, window->id);
+      hut_placing_add_trouble (self, HUT_TROUBLE_STOCK_MISSING, window->at.panel, window->id);
       return;
     }
   plate = g_new0 (HutPlate, 1);
   plate->kind = kind;
+  plate->item = window->id;
   plate->window = window;
   plate->stock = stock;
   plate->panel = hole->panel;
@@ -337,6 +352,8 @@ hut_placing_run (HutAssembly *assembly)
       place (assembly, HUT_HOLE_OPENING, opening->id, &opening->at,
              hut_opening_dup_paths (opening));
     }
+  for (guint i = 0; i < design->hardware->len; i++)
+    hut_hardware_place (assembly, g_ptr_array_index (design->hardware, i));
 }
 
 void

@@ -105,7 +105,24 @@ add_holes (HutSeamJob *job,
       const HutObstacle obstacle
           = { hole->bounds, window != NULL, window != NULL ? window->radius_mm : 0.0 };
 
-      if (hole->panel == panel && hole->cut)
+      if (hole->panel == panel && hole->cut && hole->source != HUT_HOLE_HARDWARE)
+        g_array_append_val (job->obstacles, obstacle);
+    }
+  for (guint i = 0; i < assembly->hardware->len; i++)
+    {
+      const HutPlacedHardware *placed = g_ptr_array_index (assembly->hardware, i);
+      HutObstacle obstacle = { placed->footprint, FALSE, 0.0 };
+
+      if (placed->bored)
+        {
+          const double rim_mm = placed->need.bit_mm / 2.0;
+
+          obstacle.rect.u0 = MIN (obstacle.rect.u0, placed->pocket_at.u - rim_mm);
+          obstacle.rect.v0 = MIN (obstacle.rect.v0, placed->pocket_at.v - rim_mm);
+          obstacle.rect.u1 = MAX (obstacle.rect.u1, placed->pocket_at.u + rim_mm);
+          obstacle.rect.v1 = MAX (obstacle.rect.v1, placed->pocket_at.v + rim_mm);
+        }
+      if (placed->panel == panel)
         g_array_append_val (job->obstacles, obstacle);
     }
 }
@@ -357,20 +374,48 @@ hut_split_panel (const HutAssembly *assembly,
   job_clear (&job);
 }
 
+static HutPartKind
+plate_kind (const HutPlate *plate)
+{
+  switch (plate->kind)
+    {
+    case HUT_SOLID_GLAZING:
+      return HUT_PART_GLAZING;
+    case HUT_SOLID_FACE_PLATE:
+      return HUT_PART_FACE_PLATE;
+    default:
+      return HUT_PART_FRAME;
+    }
+}
+
+static const char *
+plate_stem (HutPartKind kind)
+{
+  switch (kind)
+    {
+    case HUT_PART_GLAZING:
+      return "glazing";
+    case HUT_PART_FACE_PLATE:
+      return "face-plate";
+    default:
+      return "frame";
+    }
+}
+
 void
 hut_split_plate (const HutAssembly *assembly,
                  guint plate_index,
                  HutPartSet *set)
 {
   const HutPlate *plate = g_ptr_array_index (assembly->plates, plate_index);
-  const gboolean glazing = plate->kind == HUT_SOLID_GLAZING;
-  const HutWindow *window = plate->window;
-  g_autofree char *id = g_strdup_printf ("%s-%s", glazing ? "glazing" : "frame", window->id);
+  const gboolean frame = plate->kind == HUT_SOLID_FRAME;
+  const HutPartKind kind = plate_kind (plate);
+  g_autofree char *id = g_strdup_printf ("%s-%s", plate_stem (kind), plate->item);
   const Source source = {
     set,
-    glazing ? HUT_PART_GLAZING : HUT_PART_FRAME,
+    kind,
     plate->panel,
-    window->id,
+    plate->item,
     id,
     plate->stock,
     plate->depth0_mm,
@@ -379,9 +424,9 @@ hut_split_plate (const HutAssembly *assembly,
   const HutRect bounds = hut_region_bounds (plate->region);
   HutSeamJob job;
 
-  if (plate->bought || glazing || fits_whole (assembly, plate->region, plate->stock))
+  if (plate->bought || !frame || fits_whole (assembly, plate->region, plate->stock))
     {
-      if (glazing && !plate->bought && !fits_whole (assembly, plate->region, plate->stock))
+      if (!frame && !plate->bought && !fits_whole (assembly, plate->region, plate->stock))
         {
           double room_width_mm, room_depth_mm;
 
@@ -397,7 +442,7 @@ hut_split_plate (const HutAssembly *assembly,
   job = job_new (assembly, plate->region, plate->stock, plate->depth1_mm - plate->depth0_mm);
   {
     const HutObstacle opening = { hut_path_bounds (g_ptr_array_index (plate->region->holes, 0)),
-                                  TRUE, window->radius_mm };
+                                  TRUE, plate->window->radius_mm };
 
     g_array_append_val (job.obstacles, opening);
   }

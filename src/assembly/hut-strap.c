@@ -4,6 +4,7 @@
 #include "config.h"
 #include "assembly/hut-strap.h"
 #include "assembly/hut-part-private.h"
+#include "assembly/hut-pocket.h"
 #include <math.h>
 
 double
@@ -163,6 +164,39 @@ block_plates_round_corner (const HutAssembly *assembly,
     }
 }
 
+/* Pockets, and what hardware of any panel has standing where the strap would lie. Soft room is no
+ * obstacle: leads pass over a strap. */
+static void
+block_hardware (const HutAssembly *assembly,
+                const HutSplice *splice,
+                const Stretch *band,
+                GArray *stretches)
+{
+  const HutPanel *panel = g_ptr_array_index (assembly->panels, splice->panel);
+  const HutRect whole = { 0.0, 0.0, panel->width_mm, panel->height_mm };
+  const HutBox3 behind
+      = hut_frame3_box (&panel->frame, whole, -2.0 * panel->thickness_mm, -panel->thickness_mm);
+
+  for (guint i = 0; i < assembly->hardware->len; i++)
+    {
+      const HutPlacedHardware *placed = g_ptr_array_index (assembly->hardware, i);
+      const double rim_mm = placed->need.bit_mm / 2.0 + HUT_POCKET_KEEP_MM;
+
+      if (placed->bored && placed->panel == splice->panel)
+        block_rect (stretches, splice, band,
+                    (HutRect) { placed->pocket_at.u - rim_mm, placed->pocket_at.v - rim_mm,
+                                placed->pocket_at.u + rim_mm, placed->pocket_at.v + rim_mm });
+    }
+  for (guint i = 0; i < assembly->solids->len; i++)
+    {
+      const HutSolid *solid = &g_array_index (assembly->solids, HutSolid, i);
+
+      if ((solid->kind == HUT_SOLID_HARDWARE || solid->kind == HUT_SOLID_FACE_PLATE)
+          && hut_box3_overlap_mm (&behind, &solid->box) > 0.0)
+        block_rect (stretches, splice, band, hut_frame3_shadow (&panel->frame, &solid->box));
+    }
+}
+
 static GArray *
 free_stretches (const HutAssembly *assembly,
                 const HutPartSet *set,
@@ -186,6 +220,7 @@ free_stretches (const HutAssembly *assembly,
         block_rect (stretches, splice, band, hut_region_bounds (plate->region));
     }
   block_plates_round_corner (assembly, splice, band, stretches);
+  block_hardware (assembly, splice, band, stretches);
   for (guint i = 0; i < assembly->holes->len; i++)
     {
       const HutPlacedHole *hole = g_ptr_array_index (assembly->holes, i);

@@ -254,7 +254,9 @@ check_solids (HutChecking *self,
     {
       const HutSolid *solid = &g_array_index (solids, HutSolid, i);
 
-      if (solid->kind != HUT_SOLID_PANEL && !is_under_frame (solid, solids))
+      if (solid->kind != HUT_SOLID_PANEL && solid->kind != HUT_SOLID_HARDWARE
+          && solid->kind != HUT_SOLID_LEADS && solid->kind != HUT_SOLID_FACE_PLATE
+          && !is_under_frame (solid, solids))
         check_things (self, body, box, solids, i);
     }
 }

@@ -17,8 +17,8 @@ add_finding (HutChecking *self,
 {
   HutFinding *finding = hut_checking_add (self, "opening.glazing", HUT_SEVERITY_BLOCKS, message);
 
-  hut_finding_set_names (finding, hut_check_name (plate->window->name, plate->window->id), other);
-  hut_finding_set_item (finding, plate->window->id);
+  hut_finding_set_names (finding, hut_check_name (plate->window->name, plate->item), other);
+  hut_finding_set_item (finding, plate->item);
   return finding;
 }
 
@@ -78,7 +78,7 @@ check_holes (HutChecking *self,
       const HutCheckHole *hole = g_ptr_array_index (holes, i);
 
       if (hole->placed->panel == plate->panel
-          && g_strcmp0 (hole->placed->item, plate->window->id) != 0)
+          && g_strcmp0 (hole->placed->item, plate->item) != 0)
         check_hole (self, plate, hole);
     }
 }
@@ -142,7 +142,7 @@ overlap_mm (const HutAssembly *assembly,
       const HutSolid *own = &g_array_index (assembly->solids, HutSolid, i);
 
       if ((own->kind == HUT_SOLID_GLAZING || own->kind == HUT_SOLID_FRAME)
-          && g_strcmp0 (own->item, plate->window->id) == 0)
+          && g_strcmp0 (own->item, plate->item) == 0)
         deepest_mm = MAX (deepest_mm, hut_box3_overlap_mm (&own->box, &solid->box));
     }
   return deepest_mm;
@@ -153,7 +153,7 @@ rank_of (const HutAssembly *assembly,
          const char *window)
 {
   for (guint i = 0; i < assembly->plates->len; i++)
-    if (g_strcmp0 (((const HutPlate *)g_ptr_array_index (assembly->plates, i))->window->id,
+    if (g_strcmp0 (((const HutPlate *)g_ptr_array_index (assembly->plates, i))->item,
                    window)
         == 0)
       return i;
@@ -192,8 +192,11 @@ check_solids (HutChecking *self,
       const gboolean is_plate
           = solid->kind == HUT_SOLID_GLAZING || solid->kind == HUT_SOLID_FRAME;
 
+      if (solid->kind == HUT_SOLID_HARDWARE || solid->kind == HUT_SOLID_LEADS
+          || solid->kind == HUT_SOLID_FACE_PLATE)
+        continue; /* told by the depth checks */
       if (is_plate
-          && (rank_of (assembly, solid->item) <= rank_of (assembly, plate->window->id)
+          && (rank_of (assembly, solid->item) <= rank_of (assembly, plate->item)
               || g_strcmp0 (solid->item, told) == 0))
         continue;
       if (check_solid (self, plate, solid) && is_plate)
@@ -216,7 +219,7 @@ hut_check_glazing (HutChecking *self)
     {
       const HutPlate *plate = g_ptr_array_index (plates, i);
 
-      if (!is_first_of_window (self->assembly, i))
+      if (plate->window == NULL || !is_first_of_window (self->assembly, i))
         continue;
       check_holes (self, plate, holes);
       check_border (self, plate);

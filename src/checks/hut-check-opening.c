@@ -236,6 +236,9 @@ check_overlaps (HutChecking *self,
         const HutCheckHole *hole = g_ptr_array_index (holes, i),
                            *other = g_ptr_array_index (holes, k);
 
+        /* Webs within one piece of hardware are the fastener checks' business. */
+        if (hole == other && hole->placed->source == HUT_HOLE_HARDWARE)
+          continue;
         if (hole->panel == other->panel && check_overlap (self, hole, other))
           runs_into[i] = runs_into[k] = TRUE;
       }

@@ -36,6 +36,12 @@ static const Wording wordings[] = {
   [HUT_TROUBLE_BAFFLE]
   = { "baffle.place", N_ ("The baffle on {what} has {is} mm of room between its neighbours; its "
                           "stock needs {must} mm or more.") },
+  [HUT_TROUBLE_ITEM_MISSING]
+  = { "hardware.item",
+      N_ ("The design has no item for {what} on the {other} ({is} found, {must} needed).") },
+  [HUT_TROUBLE_LEAF]
+  = { "hardware.leaf",
+      N_ ("{what} joins base and lid, but nothing opens at the {other}: choose another side.") },
   [HUT_TROUBLE_SIZE]
   = { "shell.size",
       N_ ("The enclosure would be {is} mm large; no more than {must} mm can be planned.") },
@@ -72,6 +78,7 @@ add_trouble (HutChecking *self,
     {
     case HUT_TROUBLE_STOCK_MISSING:
     case HUT_TROUBLE_NO_MACHINE:
+    case HUT_TROUBLE_ITEM_MISSING:
       hut_finding_set_numbers (finding, 0.0, 1.0);
       break;
     case HUT_TROUBLE_ANCHOR:

@@ -5,6 +5,7 @@
 #include "checks/hut-checking.h"
 #include "format/hut-number.h"
 #include <glib/gi18n-lib.h>
+#include <math.h>
 #include <string.h>
 
 #define TEXT_DECIMALS 2u
@@ -107,6 +108,7 @@ hut_finding_free (HutFinding *self)
   g_clear_pointer (&self->other, g_free);
   g_clear_pointer (&self->item, g_free);
   g_clear_pointer (&self->places, g_array_unref);
+  hut_fix_clear (&self->fix);
   g_free (self);
 }
 
@@ -207,10 +209,13 @@ hut_check_item_name (const HutDesign *design,
 {
   const HutOpening *opening = hut_design_get_opening (design, item);
   const HutWindow *window = hut_design_get_window (design, item);
+  const HutHardware *hardware = hut_design_get_hardware (design, item);
 
   if (opening != NULL)
     return hut_check_name (opening->name, item);
-  return window != NULL ? hut_check_name (window->name, item) : item;
+  if (window != NULL)
+    return hut_check_name (window->name, item);
+  return hardware != NULL ? hut_check_name (hardware->name, item) : item;
 }
 
 const HutPanel *
@@ -226,7 +231,7 @@ const char *
 hut_check_solid_name (const HutAssembly *assembly,
                       const HutSolid *solid)
 {
-  if (solid->item != NULL && (solid->kind == HUT_SOLID_GLAZING || solid->kind == HUT_SOLID_FRAME))
+  if (solid->item != NULL)
     return hut_check_item_name (assembly->design, solid->item);
   if (solid->kind == HUT_SOLID_BAFFLE)
     return hut_baffle_name (hut_check_panel (assembly, solid->panel)->id.side);
@@ -344,6 +349,71 @@ hut_finding_dup_text (const HutFinding *self,
         g_string_append_c (text, *rest++);
     }
   return g_string_free (g_steal_pointer (&text), FALSE);
+}
+
+/* ---- the fix ------------------------------------------------------------------------------- */
+
+static const char *
+move_message (const HutFix *fix)
+{
+  if (fix->dv_mm == 0.0)
+    return fix->du_mm < 0.0 ? N_ ("Move it {is} mm to the left") : N_ ("Move it {is} mm to the right");
+  if (fix->du_mm == 0.0)
+    return fix->dv_mm < 0.0 ? N_ ("Move it {must} mm down") : N_ ("Move it {must} mm up");
+  if (fix->du_mm < 0.0)
+    return fix->dv_mm < 0.0 ? N_ ("Move it {is} mm to the left and {must} mm down")
+                            : N_ ("Move it {is} mm to the left and {must} mm up");
+  return fix->dv_mm < 0.0 ? N_ ("Move it {is} mm to the right and {must} mm down")
+                          : N_ ("Move it {is} mm to the right and {must} mm up");
+}
+
+static const char *
+fix_message (const HutFix *fix)
+{
+  switch (fix->kind)
+    {
+    case HUT_FIX_FACE:
+      return N_ ("Mount it from the other face");
+    case HUT_FIX_MOVE:
+      return move_message (fix);
+    case HUT_FIX_NARROW:
+      return N_ ("Make its opening {is} mm narrower");
+    case HUT_FIX_PLATE:
+      return N_ ("Put it on a face plate");
+    case HUT_FIX_BOLTS:
+      return N_ ("Use bolts and nuts");
+    case HUT_FIX_PLAIN_HEADS:
+      return N_ ("Use heads that stand on the panel");
+    case HUT_FIX_NONE:
+    default:
+      return NULL;
+    }
+}
+
+char *
+hut_finding_dup_fix_text (const HutFinding *self,
+                          HutTranslate translate,
+                          const char *decimal_point)
+{
+  g_return_val_if_fail (self != NULL && decimal_point != NULL, NULL);
+
+  const HutFix *fix = &self->fix;
+  const HutFinding order = {
+    .message = fix_message (fix),
+    .is = fix->kind == HUT_FIX_MOVE ? fabs (fix->du_mm) : fix->value_mm,
+    .must = fabs (fix->dv_mm),
+  };
+
+  return order.message != NULL ? hut_finding_dup_text (&order, translate, decimal_point) : NULL;
+}
+
+gboolean
+hut_finding_apply_fix (const HutFinding *self,
+                       HutDesign *design)
+{
+  g_return_val_if_fail (self != NULL && design != NULL, FALSE);
+
+  return self->fix.kind != HUT_FIX_NONE && hut_fix_apply (&self->fix, design);
 }
 
 /* ---- the list ------------------------------------------------------------------------------ */

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 #include "assembly/hut-part.h"
+#include "checks/hut-fix.h"
 
 typedef enum
 {
@@ -28,6 +29,7 @@ typedef struct
   double at;            /* a third one for a few templates, such as the angle; else 0 */
   char *item;           /* id of the opening, window, body or stock it speaks of, or NULL; owned */
   GArray *places;       /* HutPlace, may be empty */
+  HutFix fix;           /* kind NONE when no cure is known */
 } HutFinding;
 
 void hut_finding_free (HutFinding *self);
@@ -37,6 +39,16 @@ void hut_finding_free (HutFinding *self);
  * decimals with @decimal_point as the mark ("." in files). (transfer full) */
 typedef const char *(*HutTranslate) (const char *msgid);
 char *hut_finding_dup_text (const HutFinding *self, HutTranslate translate, const char *decimal_point) G_GNUC_WARN_UNUSED_RESULT;
+/* What its fix does, as an order: "Move it 12 mm to the left." Likewise; NULL without a fix.
+ * (transfer full) (nullable) */
+char *hut_finding_dup_fix_text (const HutFinding *self, HutTranslate translate, const char *decimal_point) G_GNUC_WARN_UNUSED_RESULT;
+/**
+ * hut_finding_apply_fix:
+ * @design: the design that the finding speaks of, or a copy of it; changed
+ *
+ * Pure. Returns: FALSE, with nothing changed, when there is no fix or the design has changed since
+ */
+gboolean hut_finding_apply_fix (const HutFinding *self, HutDesign *design);
 /* (transfer none): "blocks", "warns", "notes". */
 const char *hut_severity_to_string (HutSeverity severity);
 /* (transfer none): a panel's name as a person reads it, "lid top"; an English msgid (N_), static. */

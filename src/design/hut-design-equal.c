@@ -60,6 +60,32 @@ opening_equal (gconstpointer a,
 }
 
 static gboolean
+item_equal (gconstpointer a,
+            gconstpointer b)
+{
+  return hut_item_equal (a, b);
+}
+
+static gboolean
+hardware_equal (gconstpointer a,
+                gconstpointer b)
+{
+  return hut_hardware_equal (a, b);
+}
+
+static gboolean
+bits_equal (const GArray *a,
+            const GArray *b)
+{
+  if (a->len != b->len)
+    return FALSE;
+  for (guint i = 0; i < a->len; i++)
+    if (g_array_index (a, double, i) != g_array_index (b, double, i))
+      return FALSE;
+  return TRUE;
+}
+
+static gboolean
 machine_equal (const HutMachine *a,
                const HutMachine *b)
 {
@@ -145,5 +171,8 @@ hut_design_equal (const HutDesign *a,
          && joints_equal (&a->joints, &b->joints)
          && items_equal (a->baffles, b->baffles, baffle_equal)
          && items_equal (a->windows, b->windows, window_equal)
-         && items_equal (a->openings, b->openings, opening_equal);
+         && items_equal (a->openings, b->openings, opening_equal)
+         && items_equal (a->items, b->items, item_equal)
+         && items_equal (a->hardware, b->hardware, hardware_equal)
+         && bits_equal (a->bits_mm, b->bits_mm);
 }

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
+#include "catalog/hut-item-format.h"
 #include "design/hut-design-format.h"
 #include "design/hut-file.h"
 #include "format/hut-format-table.h"
@@ -16,6 +17,7 @@
 #define LEDGE_MAX_MM 200.0
 #define STRAP_MIN_RATIO 2.0
 #define STRAP_MAX_RATIO 60.0
+#define BITS_MAX 200
 
 static const char *const cutter_kinds[] = { "laser", "router", NULL };
 static const char *const lids[] = { "hood", "top", "lift-off", "front", NULL };
@@ -227,6 +229,12 @@ new_opening (void)
   return hut_opening_new ("", (HutPanelId) { HUT_SHELL_BASE, HUT_SIDE_FRONT }, HUT_SHAPE_ROUND);
 }
 
+static gpointer
+new_hardware (void)
+{
+  return hut_hardware_new ("", "", (HutPanelId) { HUT_SHELL_BASE, HUT_SIDE_FRONT });
+}
+
 static const HutAttributeFormat design_attributes[] = {
   { .name = "version",
     .kind = HUT_VALUE_VERSION,
@@ -248,6 +256,11 @@ static const HutChildFormat design_children[] = {
     new_opening },
   { &hut_baffle_format, HUT_CHILD_ITEMS, offsetof (HutDesign, baffles), 0, HUT_SIDE_COUNT,
     new_baffle },
+  { &hut_item_format, HUT_CHILD_ITEMS, offsetof (HutDesign, items), 0, HUT_ITEMS_MAX,
+    hut_item_format_new },
+  { &hut_hardware_format, HUT_CHILD_ITEMS, offsetof (HutDesign, hardware), 0, HUT_ITEMS_MAX,
+    new_hardware },
+  { &hut_bit_format, HUT_CHILD_VALUES, offsetof (HutDesign, bits_mm), 0, BITS_MAX, NULL },
 };
 
 static char *

@@ -32,3 +32,5 @@ extern const HutElementFormat hut_opening_format;
 
 /* What is wrong between the baffles of a design, as of HutElementFormat's dup_fault. */
 char *hut_baffles_dup_fault (const GPtrArray *baffles) G_GNUC_WARN_UNUSED_RESULT;
+extern const HutElementFormat hut_hardware_format;
+extern const HutElementFormat hut_bit_format;

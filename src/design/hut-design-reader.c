@@ -3,6 +3,7 @@
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
 #include "design/hut-design-reader.h"
+#include "design/hut-design-migrate.h"
 #include "design/hut-file.h"
 #include "format/hut-tree-reader.h"
 #include "format/hut-value-reader.h"
@@ -57,8 +58,10 @@ hut_design_read (xmlNode *root,
   g_autoptr(HutDesign) design = hut_design_new_empty ();
   const HutTreeReader reader = { name, HUT_DESIGN_NS, book, error };
 
-  if (!check_version (&reader, root)
-      || !hut_tree_reader_read (&reader, root, &hut_design_format, design)
+  if (!check_version (&reader, root))
+    return NULL;
+  hut_design_migrate (root);
+  if (!hut_tree_reader_read (&reader, root, &hut_design_format, design)
       || !hut_tree_reader_finish (&reader))
     return NULL;
   return g_steal_pointer (&design);

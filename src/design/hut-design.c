@@ -58,6 +58,18 @@ new_openings (void)
   return g_ptr_array_new_with_free_func ((GDestroyNotify) hut_opening_free);
 }
 
+static GPtrArray *
+new_items (void)
+{
+  return g_ptr_array_new_with_free_func ((GDestroyNotify) hut_item_free);
+}
+
+static GPtrArray *
+new_hardware (void)
+{
+  return g_ptr_array_new_with_free_func ((GDestroyNotify) hut_hardware_free);
+}
+
 /**
  * hut_design_new_empty:
  *
@@ -78,6 +90,9 @@ hut_design_new_empty (void)
   self->baffles = new_baffles ();
   self->windows = new_windows ();
   self->openings = new_openings ();
+  self->items = new_items ();
+  self->hardware = new_hardware ();
+  self->bits_mm = g_array_new (FALSE, FALSE, sizeof (double));
   return self;
 }
 
@@ -187,6 +202,8 @@ hut_design_new (void)
     .straps = TRUE,
     .strap_ratio = STRAP_RATIO,
   };
+  g_array_unref (self->bits_mm);
+  self->bits_mm = hut_bits_new_common ();
   return self;
 }
 
@@ -236,6 +253,18 @@ copy_opening (gconstpointer item)
   return hut_opening_copy (item);
 }
 
+static gpointer
+copy_item (gconstpointer item)
+{
+  return hut_item_copy (item);
+}
+
+static gpointer
+copy_hardware (gconstpointer item)
+{
+  return hut_hardware_copy (item);
+}
+
 HutDesign *
 hut_design_copy (const HutDesign *self)
 {
@@ -252,6 +281,9 @@ hut_design_copy (const HutDesign *self)
   copy->baffles = copy_items (new_baffles (), self->baffles, copy_baffle);
   copy->windows = copy_items (new_windows (), self->windows, copy_window);
   copy->openings = copy_items (new_openings (), self->openings, copy_opening);
+  copy->items = copy_items (new_items (), self->items, copy_item);
+  copy->hardware = copy_items (new_hardware (), self->hardware, copy_hardware);
+  copy->bits_mm = g_array_copy (self->bits_mm);
   copy->shell.default_stock = g_strdup (self->shell.default_stock);
   for (int shell = 0; shell < HUT_SHELL_COUNT; shell++)
     for (int side = 0; side < HUT_SIDE_COUNT; side++)
@@ -273,6 +305,9 @@ hut_design_free (HutDesign *self)
   g_ptr_array_unref (self->baffles);
   g_ptr_array_unref (self->windows);
   g_ptr_array_unref (self->openings);
+  g_ptr_array_unref (self->items);
+  g_ptr_array_unref (self->hardware);
+  g_array_unref (self->bits_mm);
   g_free (self->shell.default_stock);
   for (int shell = 0; shell < HUT_SHELL_COUNT; shell++)
     for (int side = 0; side < HUT_SIDE_COUNT; side++)
@@ -381,7 +416,7 @@ id_is_taken (const HutDesign *self,
 {
   return hut_design_get_stock (self, id) != NULL || hut_design_get_opening (self, id) != NULL
          || hut_design_get_window (self, id) != NULL || hut_design_get_body (self, id) != NULL
-         || hut_design_get_service (self, id) != NULL;
+         || hut_design_get_service (self, id) != NULL || hut_design_get_hardware (self, id) != NULL;
 }
 
 char *

@@ -4,6 +4,8 @@
  * All lengths mm, masses kg, angles degrees (the one place where degrees are stored: they are what the
  * user typed and what the file holds). Ids are XML NCNames, unique within their kind of item. */
 #pragma once
+#include "catalog/hut-item.h"
+#include "catalog/hut-screw.h"
 #include "geom/hut-space.h"
 
 /* ---- panels --------------------------------------------------------------------------------- */
@@ -280,6 +282,39 @@ typedef struct
   char *serves;                          /* service id or NULL */
 } HutOpening;
 
+/* ---- hardware -------------------------------------------------------------------------------- */
+
+/* What is done where a panel is thicker than an item can hold. A bit's centre spur needs wood, and
+ * after the cutter has opened the hole there is none. */
+typedef enum
+{
+  HUT_POCKET_DISC,  /* the waste disc goes back into the hole while the pocket is bored */
+  HUT_POCKET_BORE,  /* the cutter leaves the hole shut and makes a centre mark: the pocket is bored
+                     * first, and the hole is opened by hand along the scored line */
+  HUT_POCKET_PLATE, /* no pocket: a thinner face plate over a larger opening */
+} HutPocketWay;
+
+/* A piece of hardware put on a panel, or, when its item has two leaves, across the hinge line or the
+ * seam: then its place along the line is the offset across that would be on the base's panel (the
+ * one upwards counts where the line stands upright); what is across the line follows it. */
+typedef struct
+{
+  char *id, *name;
+  char *item;        /* id of a HutItem of the design */
+  HutPosition at;    /* of the item's (0,0) */
+  HutFace face;      /* the face it is mounted from; from inside its frame is seen from inside, so
+                      * that outside sees it mirrored (u -> -u) */
+  double turn_deg;   /* counter-clockwise seen from outside; steps of 90 unless it is round */
+  HutHoleClass hole_class;
+  char *serves;      /* service id or NULL */
+  HutPocketWay pocket_way;
+  char *plate_stock; /* PLATE: stock id; else NULL */
+  double narrow_mm;  /* its cutout is so much narrower than the item says, both ways: an air hole that
+                      * leaves more wood to its screws; >= 0 */
+  gboolean bolted;   /* its wood screws are bolts with nuts instead */
+  gboolean sunk;     /* its bolts come from the face across, heads countersunk in the panel */
+} HutHardware;
+
 /* ---- the whole ------------------------------------------------------------------------------- */
 
 typedef struct
@@ -294,6 +329,9 @@ typedef struct
   GPtrArray *baffles;  /* HutBaffle */
   GPtrArray *windows;  /* HutWindow */
   GPtrArray *openings; /* HutOpening */
+  GPtrArray *items;    /* HutItem: a copy of each one that `hardware` uses */
+  GPtrArray *hardware; /* HutHardware */
+  GArray *bits_mm;     /* double: diameters of the owner's flat-bottom bits */
 } HutDesign;
 
 /* A small valid design: one machine body, stocks for walls and glazing, a hood hinged at the back. */
@@ -311,12 +349,22 @@ HutStock *hut_design_get_stock (const HutDesign *self, const char *id);
 HutStock *hut_design_get_panel_stock (const HutDesign *self, HutPanelId panel);
 HutOpening *hut_design_get_opening (const HutDesign *self, const char *id);
 HutWindow *hut_design_get_window (const HutDesign *self, const char *id);
+HutHardware *hut_design_get_hardware (const HutDesign *self, const char *id);
+HutItem *hut_design_get_item (const HutDesign *self, const char *id);
+/* The item of a piece of hardware; NULL when its id names none. */
+HutItem *hut_design_get_hardware_item (const HutDesign *self, const HutHardware *hardware);
 HutBody *hut_design_get_body (const HutDesign *self, const char *id);
 HutService *hut_design_get_service (const HutDesign *self, const char *id);
 HutBaffle *hut_design_get_baffle (const HutDesign *self, HutSide side);
 
 /* A free id of that stem among all items: "vent", "vent-2", ... (transfer full) */
 char *hut_design_dup_free_id (const HutDesign *self, const char *stem) G_GNUC_WARN_UNUSED_RESULT;
+
+/* Takes care that the design has a copy of @item: its own, or one under another id when it has a
+ * different item of that id already. Returns: (transfer none): the id of the copy. */
+const char *hut_design_keep_item (HutDesign *self, const HutItem *item);
+/* Drops the items that no hardware uses. */
+void hut_design_drop_unused_items (HutDesign *self);
 
 /* Members: new_ gives an item with defaults; copy and free as usual. */
 HutBody *hut_body_new (const char *id, HutBodyKind kind) G_GNUC_WARN_UNUSED_RESULT;
@@ -343,6 +391,12 @@ HutOpening *hut_opening_new (const char *id, HutPanelId panel, HutShape shape) G
 HutOpening *hut_opening_copy (const HutOpening *self) G_GNUC_WARN_UNUSED_RESULT;
 gboolean hut_opening_equal (const HutOpening *a, const HutOpening *b);
 void hut_opening_free (HutOpening *self);
+/* In the middle of the panel, mounted from outside. */
+HutHardware *hut_hardware_new (const char *id, const char *item, HutPanelId panel) G_GNUC_WARN_UNUSED_RESULT;
+HutHardware *hut_hardware_copy (const HutHardware *self) G_GNUC_WARN_UNUSED_RESULT;
+gboolean hut_hardware_equal (const HutHardware *a, const HutHardware *b);
+void hut_hardware_free (HutHardware *self);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutHardware, hut_hardware_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutBody, hut_body_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutService, hut_service_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutStock, hut_stock_free)
@@ -354,6 +408,12 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutOpening, hut_opening_free)
 double hut_stock_mean_mm (const HutStock *self);
 double hut_stock_min_mm (const HutStock *self);
 double hut_stock_max_mm (const HutStock *self);
+
+/* The flat-bottom bits that are commonly stocked, mm, ascending (common practice, no source): what a
+ * design that says nothing else begins with. (transfer full) (element-type double) */
+GArray *hut_bits_new_common (void) G_GNUC_WARN_UNUSED_RESULT;
+/* The thinnest bit of at least @least_mm, mm; 0 when there is none. */
+double hut_bits_next_mm (const GArray *bits_mm, double least_mm);
 
 /* Box that a body needs with all of its travel, machine frame. */
 HutBox3 hut_body_swept (const HutBody *self);

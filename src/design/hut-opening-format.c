@@ -3,28 +3,18 @@
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
 #include "design/hut-design-format.h"
+#include "design/hut-position-format.h"
 #include "format/hut-format-table.h"
 #include "format/hut-number.h"
 
 #define OVERLAP_MAX_MM 1000.0
-#define TURN_MAX_DEG 360.0
 
-static const char *const anchors[] = { "start", "centre", "end", "body", NULL };
 static const char *const shapes[] = { "round", "rectangle", "slot", "pattern", NULL };
-static const char *const faces[] = { "outside", "inside", NULL };
-
-#define POSITION_ATTRIBUTES(Type)                                                        \
-  HUT_PANEL (Type, at.panel, "panel", "panel"),                                          \
-      HUT_CHOICE (Type, at.u_anchor, "u-anchor", "anchor across", anchors),              \
-      HUT_COORDINATE (Type, at.u_offset_mm, "u-offset", "offset across"),                \
-      HUT_CHOICE (Type, at.v_anchor, "v-anchor", "anchor upwards", anchors),             \
-      HUT_COORDINATE (Type, at.v_offset_mm, "v-offset", "offset upwards"),               \
-      HUT_MAYBE_REFERENCE (Type, at.body, "body", "anchor's body", "body")
 
 static const HutAttributeFormat window_attributes[] = {
   HUT_ID (HutWindow),
   HUT_TEXT (HutWindow, name, "name", "name"),
-  POSITION_ATTRIBUTES (HutWindow),
+  HUT_POSITION (HutWindow),
   HUT_SIZE (HutWindow, width_mm, "width", "width", HUT_CUT_MIN_MM),
   HUT_SIZE (HutWindow, height_mm, "height", "height", HUT_CUT_MIN_MM),
   HUT_SIZE (HutWindow, radius_mm, "radius", "corner radius", 0),
@@ -35,25 +25,11 @@ static const HutAttributeFormat window_attributes[] = {
 };
 
 static char *
-dup_position_fault (const HutPosition *at,
-                    const char *what,
-                    const char *id)
-{
-  const gboolean needs_body = at->u_anchor == HUT_ANCHOR_BODY || at->v_anchor == HUT_ANCHOR_BODY;
-
-  if (!needs_body || at->body != NULL)
-    return NULL;
-  return g_strdup_printf ("%s '%s' is anchored to a body but names none; "
-                          "allowed: 'body' with the id of a <body>, or another anchor",
-                          what, id);
-}
-
-static char *
 dup_window_fault (gconstpointer self)
 {
   const HutWindow *window = self;
 
-  return dup_position_fault (&window->at, "window", window->id);
+  return hut_position_dup_fault (&window->at, "window", window->id);
 }
 
 const HutElementFormat hut_window_format = {
@@ -68,14 +44,14 @@ const HutElementFormat hut_window_format = {
 static const HutAttributeFormat opening_attributes[] = {
   HUT_ID (HutOpening),
   HUT_TEXT (HutOpening, name, "name", "name"),
-  POSITION_ATTRIBUTES (HutOpening),
-  HUT_CHOICE (HutOpening, face, "face", "face", faces),
+  HUT_POSITION (HutOpening),
+  HUT_CHOICE (HutOpening, face, "face", "face", hut_face_choices),
   HUT_CHOICE (HutOpening, shape, "shape", "shape", shapes),
   HUT_SIZE (HutOpening, diameter_mm, "diameter", "diameter", 0),
   HUT_SIZE (HutOpening, width_mm, "width", "width", 0),
   HUT_SIZE (HutOpening, height_mm, "height", "height", 0),
   HUT_SIZE (HutOpening, radius_mm, "radius", "corner radius", 0),
-  HUT_NUMBER (HutOpening, turn_deg, "turn", "turn", "degrees", -TURN_MAX_DEG, TURN_MAX_DEG),
+  HUT_NUMBER (HutOpening, turn_deg, "turn", "turn", "degrees", -HUT_TURN_MAX_DEG, HUT_TURN_MAX_DEG),
   HUT_MAYBE_REFERENCE (HutOpening, serves, "serves", "service", "service"),
 };
 
@@ -136,7 +112,7 @@ static char *
 dup_opening_fault (gconstpointer self)
 {
   const HutOpening *opening = self;
-  char *fault = dup_position_fault (&opening->at, "opening", opening->id);
+  char *fault = hut_position_dup_fault (&opening->at, "opening", opening->id);
 
   return fault != NULL ? fault : dup_shape_fault (opening);
 }

@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
-#include "design/hut-design.h"
+#include "design/hut-position.h"
 
 /* Sizes of a new item, mm. Own choice: each fits a hand-sized panel and is easily changed. */
 #define ROUND_MM 30.0
@@ -18,31 +18,6 @@
 #define WINDOW_HEIGHT_MM 100.0
 #define WINDOW_RADIUS_MM 8.0
 #define WINDOW_OVERLAP_MM 12.0
-
-static void
-position_copy_in_place (HutPosition *self)
-{
-  self->body = g_strdup (self->body);
-}
-
-static gboolean
-position_equal (const HutPosition *a,
-                const HutPosition *b)
-{
-  return hut_panel_id_equal (a->panel, b->panel) && a->u_anchor == b->u_anchor
-         && a->v_anchor == b->v_anchor && a->u_offset_mm == b->u_offset_mm
-         && a->v_offset_mm == b->v_offset_mm && g_strcmp0 (a->body, b->body) == 0;
-}
-
-static HutPosition
-position_centre_of (HutPanelId panel)
-{
-  return (HutPosition) {
-    .panel = panel,
-    .u_anchor = HUT_ANCHOR_CENTRE,
-    .v_anchor = HUT_ANCHOR_CENTRE,
-  };
-}
 
 /**
  * hut_window_new:
@@ -61,7 +36,7 @@ hut_window_new (const char *id,
 
   self->id = g_strdup (id);
   self->name = g_strdup (id);
-  self->at = position_centre_of (panel);
+  self->at = hut_position_centre_of (panel);
   self->width_mm = WINDOW_WIDTH_MM;
   self->height_mm = WINDOW_HEIGHT_MM;
   self->radius_mm = WINDOW_RADIUS_MM;
@@ -80,7 +55,7 @@ hut_window_copy (const HutWindow *self)
 
   copy->id = g_strdup (self->id);
   copy->name = g_strdup (self->name);
-  position_copy_in_place (&copy->at);
+  copy->at = hut_position_copy (&self->at);
   copy->glazing_stock = g_strdup (self->glazing_stock);
   copy->frame_stock = g_strdup (self->frame_stock);
   return copy;
@@ -93,7 +68,7 @@ hut_window_free (HutWindow *self)
     return;
   g_free (self->id);
   g_free (self->name);
-  g_free (self->at.body);
+  hut_position_clear (&self->at);
   g_free (self->glazing_stock);
   g_free (self->frame_stock);
   g_free (self);
@@ -104,7 +79,7 @@ hut_window_equal (const HutWindow *a,
                   const HutWindow *b)
 {
   return g_strcmp0 (a->id, b->id) == 0 && g_strcmp0 (a->name, b->name) == 0
-         && position_equal (&a->at, &b->at) && a->width_mm == b->width_mm
+         && hut_position_equal (&a->at, &b->at) && a->width_mm == b->width_mm
          && a->height_mm == b->height_mm && a->radius_mm == b->radius_mm
          && g_strcmp0 (a->glazing_stock, b->glazing_stock) == 0
          && g_strcmp0 (a->frame_stock, b->frame_stock) == 0 && a->overlap_mm == b->overlap_mm
@@ -146,7 +121,7 @@ hut_opening_new (const char *id,
 
   self->id = g_strdup (id);
   self->name = g_strdup (id);
-  self->at = position_centre_of (panel);
+  self->at = hut_position_centre_of (panel);
   self->shape = shape;
   self->holes = g_array_new (FALSE, FALSE, sizeof (HutPoint));
   switch (shape)
@@ -181,7 +156,7 @@ hut_opening_copy (const HutOpening *self)
 
   copy->id = g_strdup (self->id);
   copy->name = g_strdup (self->name);
-  position_copy_in_place (&copy->at);
+  copy->at = hut_position_copy (&self->at);
   copy->holes = g_array_copy (self->holes);
   copy->serves = g_strdup (self->serves);
   return copy;
@@ -194,7 +169,7 @@ hut_opening_free (HutOpening *self)
     return;
   g_free (self->id);
   g_free (self->name);
-  g_free (self->at.body);
+  hut_position_clear (&self->at);
   g_array_unref (self->holes);
   g_free (self->serves);
   g_free (self);
@@ -222,7 +197,7 @@ hut_opening_equal (const HutOpening *a,
                    const HutOpening *b)
 {
   return g_strcmp0 (a->id, b->id) == 0 && g_strcmp0 (a->name, b->name) == 0
-         && position_equal (&a->at, &b->at) && a->face == b->face && a->shape == b->shape
+         && hut_position_equal (&a->at, &b->at) && a->face == b->face && a->shape == b->shape
          && a->diameter_mm == b->diameter_mm && a->width_mm == b->width_mm
          && a->height_mm == b->height_mm && a->radius_mm == b->radius_mm
          && holes_equal (a->holes, b->holes) && a->turn_deg == b->turn_deg

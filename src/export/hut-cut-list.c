@@ -35,6 +35,8 @@ kind_to_string (HutPartKind kind)
       return "strap";
     case HUT_PART_BAFFLE:
       return "baffle";
+    case HUT_PART_FACE_PLATE:
+      return "face-plate";
     }
   g_assert_not_reached ();
 }

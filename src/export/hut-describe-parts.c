@@ -21,6 +21,8 @@ hut_describe_part_kind (HutPartKind kind)
       return "strap";
     case HUT_PART_BAFFLE:
       return "baffle";
+    case HUT_PART_FACE_PLATE:
+      return "face-plate";
     }
   g_return_val_if_reached ("panel");
 }
@@ -72,7 +74,7 @@ describe_part (HutXmlOut *out,
   hut_xml_out_text (out, "shell", part->shell == HUT_SHELL_LID ? "lid" : "base");
   hut_xml_out_text (out, "panel", hut_describe_panel_name (assembly, part->panel));
   if (part->item != NULL)
-    hut_xml_out_text (out, "window", part->item);
+    hut_xml_out_text (out, part->kind == HUT_PART_FACE_PLATE ? "hardware" : "window", part->item);
   hut_xml_out_text (out, "stock", part->stock->id);
   hut_xml_out_number (out, "thickness", part->thickness_mm);
   hut_xml_out_number (out, "depth", part->depth_mm);
@@ -162,19 +164,37 @@ hole_is_in_part (const HutPlacedHole *hole,
   return FALSE;
 }
 
+static const char *
+hole_name (const HutDesign *design,
+           const HutPlacedHole *hole)
+{
+  switch (hole->source)
+    {
+    case HUT_HOLE_WINDOW:
+      return hut_design_get_window (design, hole->item)->name;
+    case HUT_HOLE_HARDWARE:
+      return hut_design_get_hardware (design, hole->item)->name;
+    case HUT_HOLE_OPENING:
+    default:
+      return hut_design_get_opening (design, hole->item)->name;
+    }
+}
+
 static void
 describe_hole (HutXmlOut *out,
                const HutAssembly *assembly,
                const HutPartSet *parts,
                const HutPlacedHole *hole)
 {
-  const gboolean is_window = hole->source == HUT_HOLE_WINDOW;
+  static const char *const kinds[] = {
+    [HUT_HOLE_OPENING] = "opening",
+    [HUT_HOLE_WINDOW] = "window",
+    [HUT_HOLE_HARDWARE] = "hardware",
+  };
 
-  hut_xml_out_open (out, is_window ? "window" : "opening");
+  hut_xml_out_open (out, kinds[hole->source]);
   hut_xml_out_text (out, "id", hole->item);
-  hut_xml_out_text (out, "name", is_window
-                    ? hut_design_get_window (assembly->design, hole->item)->name
-                    : hut_design_get_opening (assembly->design, hole->item)->name);
+  hut_xml_out_text (out, "name", hole_name (assembly->design, hole));
   hut_xml_out_text (out, "panel", hut_describe_panel_name (assembly, hole->panel));
   hut_xml_out_number (out, "u", hole->centre.u);
   hut_xml_out_number (out, "v", hole->centre.v);

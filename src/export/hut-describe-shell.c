@@ -58,6 +58,12 @@ hut_describe_solid_kind (HutSolidKind kind)
       return "ledge";
     case HUT_SOLID_BAFFLE:
       return "baffle";
+    case HUT_SOLID_HARDWARE:
+      return "hardware";
+    case HUT_SOLID_LEADS:
+      return "leads";
+    case HUT_SOLID_FACE_PLATE:
+      return "face-plate";
     }
   g_return_val_if_reached ("panel");
 }
@@ -196,7 +202,7 @@ hut_describe_plates (HutXmlOut *out,
 
       hut_xml_out_open (out, "plate");
       hut_xml_out_text (out, "kind", hut_describe_solid_kind (plate->kind));
-      hut_xml_out_text (out, "window", plate->window->id);
+      hut_xml_out_text (out, plate->window != NULL ? "window" : "hardware", plate->item);
       hut_xml_out_text (out, "panel", hut_describe_panel_name (assembly, plate->panel));
       hut_xml_out_text (out, "stock", plate->stock->id);
       hut_xml_out_number (out, "depth0", plate->depth0_mm);
@@ -222,7 +228,11 @@ describe_solid_list (HutXmlOut *out,
       hut_xml_out_text (out, "shell", solid->shell == HUT_SHELL_LID ? "lid" : "base");
       hut_xml_out_text (out, "panel", hut_describe_panel_name (assembly, solid->panel));
       if (solid->item != NULL)
-        hut_xml_out_text (out, "window", solid->item);
+        hut_xml_out_text (out,
+                          solid->kind == HUT_SOLID_GLAZING || solid->kind == HUT_SOLID_FRAME
+                              ? "window"
+                              : "hardware",
+                          solid->item);
       hut_describe_box3 (out, "box", &solid->box);
       hut_xml_out_close (out);
     }

@@ -82,6 +82,8 @@ each_number_is_taken_up_to_its_limits_and_refused_beyond (void **state)
         break;
       if (format->kind != HUT_VALUE_NUMBER && format->kind != HUT_VALUE_COUNT)
         continue;
+      if (strcmp (nth.element->name, "item") == 0)
+        continue; /* its numbers hang together: tests/catalog looks at them */
       n_numbers++;
       assert_true (format->least < format->most);
       if (!is_bound_by_others (&nth))
@@ -135,8 +137,9 @@ each_row_is_whole (void **state)
 
   walk (&hut_design_format, design, collect_row, &n_elements);
   /* by hand: enclosure, machine, clearance, 3 bodies, 3 services, room, cutter, 2 stocks with 4
-   * readings and 2 recipes, shell, joints, window, 4 openings, 2 holes, 2 baffles */
-  assert_int_equal (n_elements, 3 + 6 + 2 + 2 + 4 + 2 + 2 + 1 + 4 + 2 + 2);
+   * readings and 2 recipes, shell, joints, window, 4 openings, 2 holes, 2 baffles; item with a
+   * source, hardware, 2 bits */
+  assert_int_equal (n_elements, 3 + 6 + 2 + 2 + 4 + 2 + 2 + 1 + 4 + 2 + 2 + 2 + 1 + 2);
 }
 
 static void

@@ -21,7 +21,7 @@ static const char *const words[] = {
   "&lt;", "&amp;", "&a;", "<!-- -->", "<!--", "]]>", "<![CDATA[", "<?x?>", "<!DOCTYPE a>",
   "<!DOCTYPE a [<!ENTITY b 'c'>]>", "<", ">", "/>", "\"", "'", "=", " ", "\n", "\xff", "\xc3",
   "\xef\xbf\xbf", "\xf0\x9f\x94\xa5", "\xed\xa0\x80", "xmlns=\"\"", "xmlns:a=\"b\"", "a:b=\"c\"",
-  "version=\"2\"", "design:2", "<reading mm=\"3\"/>", "<hole u=\"0\" v=\"0\"/>", "<body/>",
+  "version=\"3\"", "design:2", "<reading mm=\"3\"/>", "<hole u=\"0\" v=\"0\"/>", "<body/>",
   "<stock>", "</stock>", "<panel id=\"lid-top\" stock=\"clear\"/>", "id=\"wall\"", "yes", "no",
   "static", "keep-out", "hood", "front",
 };
