@@ -10,7 +10,7 @@
 
 #define PITCH_MM 10.0    /* of the places that are tried; own choice: finer than a hand's aim */
 #define TRIES_MOST 60u   /* full checks; own choice: well under a second for large designs */
-#define LID_EXTRA_MM 1e4 /* a lead to a lid bends with each opening: only when nothing else is free */
+#define LID_EXTRA_MM 1e4 /* its line bends with each opening: only when nothing else is free */
 #define SPREAD_MM 25.0   /* round a place that failed no other is tried; own choice */
 #define ROUNDED_TO_MM 0.5
 #define CORNER_MM 2.0    /* of rectangles; own choice: no notch for a crack to start from */

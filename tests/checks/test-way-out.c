@@ -86,7 +86,8 @@ a_large_plug_gets_a_rectangle (void **state)
   assert_non_null (opening);
   assert_int_equal (opening->shape, HUT_SHAPE_RECTANGLE);
   gate = hut_gate_of (opening);
-  assert_true (hut_pass_lets (&gate, hut_head_of (service)));
+  assert_true (hut_pass_lets (
+      &gate, hut_head_of (hut_design_get_service (c->assembly->design, "lead"))));
 }
 
 static void
