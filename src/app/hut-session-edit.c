@@ -15,10 +15,13 @@ find_position (HutDesign *design,
 {
   HutOpening *opening = hut_design_get_opening (design, item);
   HutWindow *window = opening == NULL ? hut_design_get_window (design, item) : NULL;
+  HutHardware *hardware = hut_design_get_hardware (design, item);
 
   if (opening != NULL)
     return &opening->at;
-  return window != NULL ? &window->at : NULL;
+  if (window != NULL)
+    return &window->at;
+  return hardware != NULL ? &hardware->at : NULL;
 }
 
 /* Offsets from the far edge run inwards: there a move to the right or up makes them smaller. */
@@ -54,8 +57,27 @@ delete_item (HutDesign *design,
 {
   const char *item = user_data;
 
+  if (remove_by_id (design->hardware, hut_design_get_hardware (design, item)))
+    {
+      hut_design_drop_unused_items (design);
+      return TRUE;
+    }
   return remove_by_id (design->openings, hut_design_get_opening (design, item))
          || remove_by_id (design->windows, hut_design_get_window (design, item));
+}
+
+static const char *
+delete_label (const HutDesign *design,
+              const char *item)
+{
+  if (hut_design_get_window (design, item) != NULL)
+    /* Translators: what Undo takes back. */
+    return _("Delete Window");
+  if (hut_design_get_hardware (design, item) != NULL)
+    /* Translators: what Undo takes back. */
+    return _("Delete Hardware");
+  /* Translators: what Undo takes back. */
+  return _("Delete Opening");
 }
 
 gboolean
@@ -67,10 +89,8 @@ hut_session_delete_selected (HutSession *self)
 
   if (item == NULL)
     return FALSE;
-  const gboolean is_window = hut_design_get_window (hut_session_get_design (self), item) != NULL;
-  /* Translators: what Undo takes back. */
-  return hut_session_edit (self, is_window ? _("Delete Window") : _("Delete Opening"),
-                           delete_item, item);
+  return hut_session_edit (self, delete_label (hut_session_get_design (self), item), delete_item,
+                           item);
 }
 
 typedef struct
@@ -88,6 +108,21 @@ dup_copy_name (const char *name)
   return g_strdup_printf (_("%s, copy"), name);
 }
 
+/* Makes a copy another thing than its original. */
+static void
+set_apart (char **id,
+           char **name,
+           HutPosition *at,
+           const char *new_id)
+{
+  g_autofree char *old_name = *name;
+
+  g_free (*id);
+  *id = g_strdup (new_id);
+  *name = dup_copy_name (old_name);
+  shift_position (at, DUPLICATE_SHIFT_MM, -DUPLICATE_SHIFT_MM);
+}
+
 static gboolean
 duplicate_item (HutDesign *design,
                 gpointer user_data)
@@ -95,31 +130,31 @@ duplicate_item (HutDesign *design,
   HutDuplicate *duplicate = user_data;
   const HutOpening *opening = hut_design_get_opening (design, duplicate->item);
   const HutWindow *window = hut_design_get_window (design, duplicate->item);
+  const HutHardware *hardware = hut_design_get_hardware (design, duplicate->item);
 
-  if (opening == NULL && window == NULL)
+  if (opening == NULL && window == NULL && hardware == NULL)
     return FALSE;
   duplicate->new_id = hut_design_dup_free_id (design, duplicate->item);
   if (opening != NULL)
     {
       HutOpening *copy = hut_opening_copy (opening);
 
-      g_free (copy->id);
-      copy->id = g_strdup (duplicate->new_id);
-      g_free (copy->name);
-      copy->name = dup_copy_name (opening->name);
-      shift_position (&copy->at, DUPLICATE_SHIFT_MM, -DUPLICATE_SHIFT_MM);
+      set_apart (&copy->id, &copy->name, &copy->at, duplicate->new_id);
       g_ptr_array_add (design->openings, copy);
     }
-  else
+  else if (window != NULL)
     {
       HutWindow *copy = hut_window_copy (window);
 
-      g_free (copy->id);
-      copy->id = g_strdup (duplicate->new_id);
-      g_free (copy->name);
-      copy->name = dup_copy_name (window->name);
-      shift_position (&copy->at, DUPLICATE_SHIFT_MM, -DUPLICATE_SHIFT_MM);
+      set_apart (&copy->id, &copy->name, &copy->at, duplicate->new_id);
       g_ptr_array_add (design->windows, copy);
+    }
+  else
+    {
+      HutHardware *copy = hut_hardware_copy (hardware);
+
+      set_apart (&copy->id, &copy->name, &copy->at, duplicate->new_id);
+      g_ptr_array_add (design->hardware, copy);
     }
   return TRUE;
 }

@@ -283,6 +283,8 @@ remove_body (HutDesign *design,
     let_go_of_body (removal, &((HutOpening *)g_ptr_array_index (design->openings, i))->at);
   for (guint i = 0; i < design->windows->len; i++)
     let_go_of_body (removal, &((HutWindow *)g_ptr_array_index (design->windows, i))->at);
+  for (guint i = 0; i < design->hardware->len; i++)
+    let_go_of_body (removal, &((HutHardware *)g_ptr_array_index (design->hardware, i))->at);
   return g_ptr_array_remove (design->machine.bodies, body);
 }
 
@@ -312,6 +314,13 @@ remove_service (HutDesign *design,
 
       if (g_strcmp0 (opening->serves, user_data) == 0)
         g_clear_pointer (&opening->serves, g_free);
+    }
+  for (guint i = 0; i < design->hardware->len; i++)
+    {
+      HutHardware *hardware = g_ptr_array_index (design->hardware, i);
+
+      if (g_strcmp0 (hardware->serves, user_data) == 0)
+        g_clear_pointer (&hardware->serves, g_free);
     }
   return g_ptr_array_remove (design->machine.services, service);
 }
@@ -364,6 +373,8 @@ remove_stock (HutDesign *design,
       replace_id (&window->glazing_stock, item, heir);
       replace_id (&window->frame_stock, item, heir);
     }
+  for (guint i = 0; i < design->hardware->len; i++)
+    replace_id (&((HutHardware *)g_ptr_array_index (design->hardware, i))->plate_stock, item, heir);
   return g_ptr_array_remove (design->stocks, stock);
 }
 

@@ -126,7 +126,8 @@ has_item (const HutDesign *design,
 {
   return item != NULL
          && (hut_design_get_opening (design, item) != NULL
-             || hut_design_get_window (design, item) != NULL);
+             || hut_design_get_window (design, item) != NULL
+             || hut_design_get_hardware (design, item) != NULL);
 }
 
 static void

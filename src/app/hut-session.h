@@ -38,7 +38,7 @@ gboolean hut_session_can_redo (HutSession *self);
 const char *hut_session_get_undo_label (HutSession *self);
 const char *hut_session_get_redo_label (HutSession *self);
 
-/* Selected opening or window id, or NULL. */
+/* Selected opening, window or hardware id, or NULL. */
 const char *hut_session_get_selected (HutSession *self);
 void hut_session_select (HutSession *self, const char *item);
 /* Selected finding, index or -1; selecting one also selects the item it speaks of. */
