@@ -211,12 +211,11 @@ add_filters (GtkFileChooser *chooser)
   gtk_file_chooser_add_filter (chooser, all);
 }
 
-/* Keeps the chooser until it answers; one at a time. */
-static GtkFileChooser *
-start_chooser (HutMainWindow *self,
-               const char *title,
-               GtkFileChooserAction action,
-               const char *accept)
+GtkFileChooser *
+hut_main_window_start_chooser (HutMainWindow *self,
+                               const char *title,
+                               GtkFileChooserAction action,
+                               const char *accept)
 {
   const char *path = hut_session_get_path (self->session);
   g_autofree char *folder_path = path != NULL ? g_path_get_dirname (path) : NULL;
@@ -231,10 +230,9 @@ start_chooser (HutMainWindow *self,
   return GTK_FILE_CHOOSER (self->chooser);
 }
 
-/* (transfer full) (nullable): what was chosen, NULL when the user gave up. */
-static char *
-finish_chooser (HutMainWindow *self,
-                int response)
+char *
+hut_main_window_finish_chooser (HutMainWindow *self,
+                                int response)
 {
   g_autoptr (GFile) file = response == GTK_RESPONSE_ACCEPT
                                ? gtk_file_chooser_get_file (GTK_FILE_CHOOSER (self->chooser))
@@ -248,7 +246,7 @@ static void
 on_open_response (HutMainWindow *self,
                   int response)
 {
-  g_autofree char *path = finish_chooser (self, response);
+  g_autofree char *path = hut_main_window_finish_chooser (self, response);
 
   if (path != NULL)
     g_action_group_activate_action (G_ACTION_GROUP (self), "open-path",
@@ -262,7 +260,8 @@ open_dialog (GSimpleAction *action,
 {
   HutMainWindow *self = user_data;
   GtkFileChooser *chooser
-      = start_chooser (self, _("Open Design"), GTK_FILE_CHOOSER_ACTION_OPEN, _("_Open"));
+      = hut_main_window_start_chooser (self, _("Open Design"), GTK_FILE_CHOOSER_ACTION_OPEN,
+                                       _("_Open"));
 
   add_filters (chooser);
   g_signal_connect_object (chooser, "response", G_CALLBACK (on_open_response), self,
@@ -296,7 +295,7 @@ on_save_response (GtkNativeDialog *chooser,
                   gpointer user_data)
 {
   g_autoptr (HutUnsaved) unsaved = user_data;
-  g_autofree char *path = finish_chooser (unsaved->window, response);
+  g_autofree char *path = hut_main_window_finish_chooser (unsaved->window, response);
   g_autofree char *full = NULL;
 
   if (path == NULL)
@@ -314,7 +313,8 @@ choose_and_save (HutMainWindow *self,
   const char *path = hut_session_get_path (self->session);
   const char *name = hut_session_get_design (self->session)->name;
   GtkFileChooser *chooser
-      = start_chooser (self, _("Save Design"), GTK_FILE_CHOOSER_ACTION_SAVE, _("_Save"));
+      = hut_main_window_start_chooser (self, _("Save Design"), GTK_FILE_CHOOSER_ACTION_SAVE,
+                                       _("_Save"));
   g_autofree char *file_name
       = path != NULL
             ? g_path_get_basename (path)
@@ -396,7 +396,7 @@ static void
 on_export_response (HutMainWindow *self,
                     int response)
 {
-  g_autofree char *parent = finish_chooser (self, response);
+  g_autofree char *parent = hut_main_window_finish_chooser (self, response);
   g_autofree char *name = hut_cut_page_dup_folder_name (self->cut_page);
   g_autofree char *folder = parent != NULL ? g_build_filename (parent, name, NULL) : NULL;
 
@@ -422,8 +422,8 @@ export_dialog (GSimpleAction *action,
       hut_cut_page_tell_why_not (self->cut_page);
       return;
     }
-  chooser = start_chooser (self, _("Where the Folder Shall Be Made"),
-                           GTK_FILE_CHOOSER_ACTION_SELECT_FOLDER, _("_Export"));
+  chooser = hut_main_window_start_chooser (self, _("Where the Folder Shall Be Made"),
+                                           GTK_FILE_CHOOSER_ACTION_SELECT_FOLDER, _("_Export"));
   g_signal_connect_object (chooser, "response", G_CALLBACK (on_export_response), self,
                            G_CONNECT_SWAPPED);
   gtk_native_dialog_show (self->chooser);

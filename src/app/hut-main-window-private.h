@@ -37,6 +37,15 @@ struct _HutMainWindow
 /* hut-main-window-files.c */
 void hut_main_window_install_file_actions (HutMainWindow *self);
 void hut_main_window_fill_recent (HutMainWindow *self);
+/* (transfer none): kept until it answers; one at a time. */
+GtkFileChooser *hut_main_window_start_chooser (HutMainWindow *self,
+                                               const char *title,
+                                               GtkFileChooserAction action,
+                                               const char *accept);
+/* (transfer full) (nullable): what was chosen, NULL when the user gave up. */
+char *hut_main_window_finish_chooser (HutMainWindow *self, int response);
+/* hut-main-window-coupon.c */
+void hut_main_window_install_coupon_actions (HutMainWindow *self);
 /* Goes on with @next when nothing is unsaved, or the user saved it or lets go of it. */
 typedef void (*HutMainWindowNext) (HutMainWindow *self, gpointer user_data);
 void hut_main_window_ask_unsaved (HutMainWindow *self,

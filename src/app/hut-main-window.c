@@ -287,6 +287,7 @@ hut_main_window_init (HutMainWindow *self)
   add_side (self);
   hut_main_window_install_actions (self);
   hut_main_window_install_file_actions (self);
+  hut_main_window_install_coupon_actions (self);
   hut_main_window_init_recovery (self);
   hut_main_window_fill_recent (self);
   g_object_get (settings, "window-width", &width_px, "window-height", &height_px,

@@ -211,3 +211,16 @@ hut_measure_page_reveal (HutMeasurePage *self,
       return;
     }
 }
+
+void
+hut_measure_page_write_coupon (HutMeasurePage *self,
+                               const char *stock,
+                               const char *folder)
+{
+  g_return_if_fail (HUT_IS_MEASURE_PAGE (self) && stock != NULL && folder != NULL);
+
+  GtkWidget *row = hut_item_rows_find (self->stocks, stock);
+
+  if (row != NULL)
+    hut_coupon_form_write (hut_stock_row_get_coupon (HUT_STOCK_ROW (row)), folder);
+}

@@ -10,3 +10,5 @@ G_DECLARE_FINAL_TYPE (HutMeasurePage, hut_measure_page, HUT, MEASURE_PAGE, GtkWi
 GtkWidget *hut_measure_page_new (HutSession *session);
 /* Opens the section of that body, service or stock, and gives it the focus. */
 void hut_measure_page_reveal (HutMeasurePage *self, const char *item);
+/* Writes the coupon of a stock; its row tells how that went. */
+void hut_measure_page_write_coupon (HutMeasurePage *self, const char *stock, const char *folder);

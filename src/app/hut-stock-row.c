@@ -23,6 +23,7 @@ struct _HutStockRow
   HutCheckedEntry *readings;
   HutNumberEntry *nominal, *sheet_width, *sheet_depth, *price, *density, *smallest_web, *allowance,
       *kerf, *kerf_error, *speed, *power, *passes;
+  HutCouponForm *coupon;
 
   HutForm *form;
 };
@@ -147,6 +148,7 @@ hut_stock_row_class_init (HutStockRowClass *class)
   g_type_ensure (HUT_TYPE_FIELD);
   g_type_ensure (HUT_TYPE_NUMBER_ENTRY);
   g_type_ensure (HUT_TYPE_CHECKED_ENTRY);
+  g_type_ensure (HUT_TYPE_COUPON_FORM);
   gtk_widget_class_set_css_name (widget_class, "item");
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/hutchwright/Hutchwright/hut-stock-row.ui");
@@ -170,6 +172,7 @@ hut_stock_row_class_init (HutStockRowClass *class)
   gtk_widget_class_bind_template_child (widget_class, HutStockRow, speed);
   gtk_widget_class_bind_template_child (widget_class, HutStockRow, power);
   gtk_widget_class_bind_template_child (widget_class, HutStockRow, passes);
+  gtk_widget_class_bind_template_child (widget_class, HutStockRow, coupon);
   gtk_widget_class_bind_template_callback (widget_class, on_remove);
 }
 
@@ -228,6 +231,7 @@ hut_stock_row_new (HutSession *session,
   bind_sheet (self);
   bind_recipe (self);
   hut_form_set_item (self->form, stock);
+  hut_coupon_form_bind (self->coupon, session, stock);
   hut_checked_entry_set_check (self->readings, check_readings);
   g_signal_connect_object (self->readings, "committed", G_CALLBACK (on_readings_committed), self,
                            G_CONNECT_SWAPPED);
@@ -243,4 +247,11 @@ hut_stock_row_expand (HutStockRow *self)
 {
   g_return_if_fail (HUT_IS_STOCK_ROW (self));
   gtk_expander_set_expanded (self->expander, TRUE);
+}
+
+HutCouponForm *
+hut_stock_row_get_coupon (HutStockRow *self)
+{
+  g_return_val_if_fail (HUT_IS_STOCK_ROW (self), NULL);
+  return self->coupon;
 }

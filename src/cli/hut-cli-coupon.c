@@ -124,9 +124,10 @@ read_comb (const HutCliCommand *self,
     readings->first_tooth[i] = HUT_COUPON_NONE;
   for (guint i = 0; words[i] != NULL; i++)
     if (*words[i] != '\0' && !parse_tooth (words[i], plan, readings))
-      return hut_cli_refuse (self, _("“%s” is no reading of the comb; allowed: press, slip, glue or "
-                                     "loose, = and what is scored under the first tooth that "
-                                     "feels so: %d to %d"),
+      return hut_cli_refuse (self,
+                             _("“%s” is no reading of the comb; allowed: press, slip, glue or "
+                               "loose, = and what is scored under the first tooth that feels so: "
+                               "%d to %d"),
                              words[i], hut_coupon_tooth_label (plan, 0),
                              hut_coupon_tooth_label (plan, plan->tooth_count - 1));
   return HUT_CLI_DONE;
@@ -196,8 +197,8 @@ take_readings (const HutCliCommand *self,
                            plays_mm == NULL ? call->play : call->error);
   hut_coupon_plan_init (&plan, stock, &design->cutter);
   if (call->drawn != NULL && !(parse_number (call->drawn, &plan.kerf_mm) && plan.kerf_mm >= 0.0))
-    return hut_cli_refuse (self, _("“%s” is no kerf; allowed: what is scored on the test piece, mm"),
-                           call->drawn);
+    return hut_cli_refuse (self, _("“%s” is no kerf; allowed: what is scored on the test piece, "
+                                   "mm"), call->drawn);
   status = read_comb (self, call->comb, &plan, &readings);
   if (status != HUT_CLI_DONE)
     return status;
@@ -247,7 +248,8 @@ run_call (const HutCliCommand *self,
                                    "--stock ID --play MM,..."));
   if (call->play == NULL && (call->comb != NULL || call->error != NULL || call->drawn != NULL
                              || call->save != NULL))
-    return hut_cli_refuse (self, _("readings without the play of the bars; allowed: --play MM,..."));
+    return hut_cli_refuse (self, _("readings without the play of the bars; allowed: --play "
+                                   "MM,..."));
   design = hut_cli_load (words[0], &status);
   if (design == NULL)
     return status;
@@ -278,9 +280,9 @@ const HutCliCommand hut_cli_coupon = {
   .summary = N_("Writes a test piece for kerf and fit, or works out what its readings say."),
   .details = N_("Cut it with the recipe of the stock. Push all bars in the window to one end and "
                 "measure what is free: --play. Push the teeth into the slot of the gauge, from the "
-                "tightest on, and note what is scored under the first one that goes in with a mallet "
-                "(press), by hand and holds (slip), with room for glue (glue), and that falls out "
-                "(loose): --comb press=-12,slip=-4,glue=4,loose=16.\n"
+                "tightest on, and note what is scored under the first one that goes in with a "
+                "mallet (press), by hand and holds (slip), with room for glue (glue), and that "
+                "falls out (loose): --comb press=-12,slip=-4,glue=4,loose=16.\n"
                 "Before you cut: stay with a running machine, keep the fire extinguisher at hand, "
                 "wear what protects from its light, dust and fumes, and cut nothing of which you "
                 "do not know what it gives off. The law and the standards of your place rule."),
