@@ -15,6 +15,14 @@ hut_packed_free (HutPacked *self)
   g_free (self);
 }
 
+/* Packing stops at the next layout when the job is cancelled. */
+static gboolean
+is_wanted (double done_ratio,
+           gpointer user_data)
+{
+  return !g_cancellable_is_cancelled (user_data);
+}
+
 static void
 run (GTask *task,
      gpointer source,
@@ -30,7 +38,10 @@ run (GTask *task,
   packed->parts = hut_part_set_new (packed->assembly);
   if (g_task_return_error_if_cancelled (task))
     return;
-  packed->sheets = hut_sheet_set_new (packed->assembly, packed->parts);
+  packed->sheets = hut_sheet_set_new_within (packed->assembly, packed->parts, HUT_SHEET_WORK,
+                                             &(HutPackWatch){ is_wanted, cancellable });
+  if (g_task_return_error_if_cancelled (task))
+    return;
   g_task_return_pointer (task, g_steal_pointer (&packed), (GDestroyNotify)hut_packed_free);
 }
 

@@ -15,8 +15,8 @@ typedef struct
 void hut_packed_free (HutPacked *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutPacked, hut_packed_free)
 
-/* @design: copied. The worker does not stop in the middle of packing; a cancelled job ends with
- * G_IO_ERROR_CANCELLED and its sheets are dropped. */
+/* @design: copied. A cancelled job stops in the middle of packing, after the layout at hand; it ends
+ * with G_IO_ERROR_CANCELLED and its sheets are dropped. */
 void hut_sheet_job_run_async (const HutDesign *design,
                               GCancellable *cancellable,
                               GAsyncReadyCallback callback,

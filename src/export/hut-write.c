@@ -9,7 +9,7 @@ hut_sheet_dup_stem (const HutSheet *sheet)
 {
   g_return_val_if_fail (sheet != NULL, NULL);
 
-  return g_strdup_printf ("%s-sheet-%u", sheet->stock->id, sheet->number);
+  return g_strdup_printf ("%s-sheet-%02u", sheet->stock->id, sheet->number);
 }
 
 GBytes *

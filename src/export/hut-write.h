@@ -58,5 +58,5 @@ GBytes *hut_write_marked_cut_to_size (const HutAssembly *assembly,
                                       const HutPartSet *parts,
                                       const char *mark) G_GNUC_WARN_UNUSED_RESULT;
 
-/* (transfer full): "plywood-6-sheet-1". */
+/* (transfer full): "plywood-6-sheet-01": at least two digits, so that names sort by number. */
 char *hut_sheet_dup_stem (const HutSheet *sheet) G_GNUC_WARN_UNUSED_RESULT;

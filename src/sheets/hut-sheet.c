@@ -1,48 +1,31 @@
 /* src/sheets/hut-sheet.c: parts laid on sheets that the bed takes.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Strategy: every part is the box of its cut lines, lying flat (wider than high) where it may. The
- * boxes, highest first, fill shelves from left to right; a box that finds room on no shelf opens a
- * new one on top, or a new sheet. Invariants: boxes keep the part gap from each other and lie
- * inside the usable area; each part that is cut is laid once or listed as unplaced; the order
- * depends on sizes and ids only. Not promised: the fewest sheets. */
+ * Strategy: each part is the outline of its cut lines with half the part gap around it, so that
+ * outlines that touch keep the gap, while the bare outline has to stay inside the usable area.
+ * Notches between fingers and holes that take no part are filled: what is left is simple. Those are
+ * packed (hut-outline-pack.h); shelves are the plain second opinion.
+ * Invariants: cut lines keep the part gap from each other and lie inside the usable area; each part
+ * that is cut is laid once or listed as unplaced; sheets are no more than shelves need. */
 #define G_LOG_DOMAIN "hut-sheets"
 #include "config.h"
 #include "sheets/hut-sheet.h"
+#include "sheets/hut-outline-pack.h"
+#include "sheets/hut-shelf-pack.h"
 #include <math.h>
 
 /* A box may stick out by this much, mm. Own choice: a thousandth of the grid, takes up rounding. */
 #define SLACK_MM 1e-6
-
-/* A part to be laid: the box of its cut lines as it prefers to lie, and a quarter turn on. */
-typedef struct
-{
-  guint part;
-  const char *id;
-  double turn_rad[2];
-  HutRect box[2];      /* bounds about the panel frame's origin when turned, mm */
-  gboolean allowed[2];
-} Item;
-
-/* A row of boxes on a sheet. */
-typedef struct
-{
-  HutSheet *sheet;
-  double v_mm, height_mm; /* where it stands, and how high its first box is */
-  double next_u_mm;       /* where the next box may begin */
-} Shelf;
-
-static double
-rect_width (HutRect rect)
-{
-  return rect.u1 - rect.u0;
-}
-
-static double
-rect_height (HutRect rect)
-{
-  return rect.v1 - rect.v0;
-}
+/* Notches up to twice this many thicknesses are filled (ratio): fingers are at most 6 thicknesses
+ * wide, see HutJoints. */
+#define CLOSE_THICKNESS_RATIO 3.0
+/* An edge is worth lying along the bed when it is longer than this share of the part's diagonal.
+ * Own choice. */
+#define LONG_EDGE_RATIO 0.25
+/* The sine of an angle that is no right angle is larger. Own choice: what a grid step makes of a
+ * long edge is less. */
+#define SLANTED_SINE 1e-3
+#define QUARTERS 4 /* quarter turns, count */
 
 HutRect
 hut_sheet_usable (const HutCutter *cutter,
@@ -71,161 +54,22 @@ hut_laid_part_dup_cut (const HutLaidPart *self,
   return cut != NULL ? hut_region_dup_placed (cut, &self->placement) : NULL;
 }
 
-static HutRect
-turned_bounds (const HutRegion *shape,
-               double turn_rad,
-               double grow_mm)
-{
-  const HutPlacement placement = { .turn_rad = turn_rad };
-  g_autoptr(HutPath) outer = hut_path_dup_placed (shape->outer, &placement);
-  const HutRect bounds = hut_path_bounds (outer);
-
-  return (HutRect) {
-    bounds.u0 - grow_mm, bounds.v0 - grow_mm, bounds.u1 + grow_mm, bounds.v1 + grow_mm
-  };
-}
-
-static gboolean
-box_fits (HutRect box,
-          HutRect usable)
-{
-  return rect_width (box) <= rect_width (usable) + SLACK_MM
-         && rect_height (box) <= rect_height (usable) + SLACK_MM;
-}
-
-/* Takes the part as it lies best; FALSE when it fits at no angle that the cutter allows. */
-static gboolean
-item_init (Item *self,
-           const HutPart *part,
-           const HutCutter *cutter,
-           HutRect usable)
-{
-  /* A cut that kerf would swallow is reported elsewhere; here it only needs room. */
-  g_autoptr(HutRegion) cut = hut_part_dup_cut (part, NULL);
-  const HutRegion *shape = cut != NULL ? cut : part->region;
-  const double grow_mm = cut != NULL ? 0.0 : part->stock->kerf_mm / 2.0;
-  const HutRect straight = turned_bounds (shape, 0.0, grow_mm);
-  const gboolean flat = rect_width (straight) >= rect_height (straight);
-
-  self->id = part->id;
-  for (guint way = 0; way < 2; way++)
-    {
-      self->turn_rad[way] = flat == (way == 0) ? 0.0 : G_PI_2;
-      self->box[way] = turned_bounds (shape, self->turn_rad[way], grow_mm);
-      self->allowed[way] = box_fits (self->box[way], usable);
-    }
-  if (self->allowed[0] || self->allowed[1])
-    return TRUE;
-  if (!cutter->any_angle
-      || !hut_rect_fits_turned (rect_width (straight), rect_height (straight),
-                                rect_width (usable) + SLACK_MM, rect_height (usable) + SLACK_MM,
-                                &self->turn_rad[0]))
-    return FALSE;
-  self->box[0] = turned_bounds (shape, self->turn_rad[0], grow_mm);
-  self->allowed[0] = box_fits (self->box[0], usable);
-  return self->allowed[0];
-}
-
-/* The way up that decides how early an item is laid and how high a shelf it opens. */
-static guint
-item_first_way (const Item *self)
-{
-  return self->allowed[0] ? 0 : 1;
-}
-
-static int
-compare_items (gconstpointer a_,
-               gconstpointer b_)
-{
-  const Item *a = a_, *b = b_;
-  const double a_mm = rect_height (a->box[item_first_way (a)]);
-  const double b_mm = rect_height (b->box[item_first_way (b)]);
-
-  if (fabs (a_mm - b_mm) > SLACK_MM)
-    return a_mm > b_mm ? -1 : 1;
-  return strcmp (a->id, b->id);
-}
-
-static void
-put_on_shelf (Shelf *shelf,
-              const Item *item,
-              guint way,
-              double gap_mm)
-{
-  const HutRect box = item->box[way];
-  const HutLaidPart laid = {
-    .part = item->part,
-    .placement = {
-      .turn_rad = item->turn_rad[way],
-      .shift = { shelf->next_u_mm - box.u0, shelf->v_mm - box.v0 },
-    },
-  };
-
-  g_array_append_val (shelf->sheet->laid, laid);
-  shelf->next_u_mm += rect_width (box) + gap_mm;
-}
-
-/* Lays the item on the first shelf with room, the narrower way; FALSE when there is none. */
-static gboolean
-lay_on_a_shelf (GArray *shelves,
-                const Item *item,
-                HutRect usable,
-                double gap_mm)
-{
-  for (guint i = 0; i < shelves->len; i++)
-    {
-      Shelf *shelf = &g_array_index (shelves, Shelf, i);
-      int best = -1;
-
-      for (int way = 0; way < 2; way++)
-        {
-          const HutRect box = item->box[way];
-
-          if (item->allowed[way] && rect_height (box) <= shelf->height_mm + SLACK_MM
-              && shelf->next_u_mm + rect_width (box) <= usable.u1 + SLACK_MM
-              && (best < 0 || rect_width (box) < rect_width (item->box[best])))
-            best = way;
-        }
-      if (best >= 0)
-        {
-          put_on_shelf (shelf, item, (guint) best, gap_mm);
-          return TRUE;
-        }
-    }
-  return FALSE;
-}
-
-/* Height that the shelves of a sheet already take, with the gap to the next one. */
-static double
-next_shelf_mm (const GArray *shelves,
-               const HutSheet *sheet,
-               HutRect usable,
-               double gap_mm)
-{
-  double next_mm = usable.v0;
-
-  for (guint i = 0; i < shelves->len; i++)
-    {
-      const Shelf *shelf = &g_array_index (shelves, Shelf, i);
-
-      if (shelf->sheet == sheet)
-        next_mm = MAX (next_mm, shelf->v_mm + shelf->height_mm + gap_mm);
-    }
-  return next_mm;
-}
-
-static void
+void
 hut_sheet_free (HutSheet *self)
 {
+  if (self == NULL)
+    return;
   g_array_unref (self->laid);
   g_free (self);
 }
 
-static HutSheet *
+HutSheet *
 hut_sheet_new (const HutCutter *cutter,
                const HutStock *stock,
                guint number)
 {
+  g_return_val_if_fail (cutter != NULL && stock != NULL, NULL);
+
   HutSheet *self = g_new0 (HutSheet, 1);
 
   self->stock = stock;
@@ -235,76 +79,228 @@ hut_sheet_new (const HutCutter *cutter,
   return self;
 }
 
-/* Opens a shelf for the item on one of the stock's sheets, or on a new sheet. */
-static void
-lay_on_a_new_shelf (GArray *shelves,
-                    GPtrArray *sheets,
-                    const Item *item,
-                    const HutCutter *cutter,
-                    const HutStock *stock)
+/* ---- one stock ------------------------------------------------------------------------------- */
+
+/* The parts of one stock while they are laid out. */
+typedef struct
 {
-  const HutRect usable = hut_sheet_usable (cutter, stock);
-  const double gap_mm = cutter->part_gap_mm;
+  const HutPartSet *parts;
+  const HutCutter *cutter;
+  const HutStock *stock;
+  HutRect usable;
+  GArray *indices; /* guint: the parts that are laid, as they were added to the pack */
+  GPtrArray *ways; /* GArray of HutOutlineWay of each of them */
+} Job;
+
+/* The line that room is kept from: the cut, or where kerf swallows something of it the part, and
+ * how far from it (what is reported elsewhere needs room too). */
+static HutRegion *
+dup_line (const HutPart *part,
+          double *grow_mm)
+{
+  HutRegion *cut = hut_part_dup_cut (part, NULL);
+
+  *grow_mm = cut != NULL ? 0.0 : part->stock->kerf_mm / 2.0;
+  return cut != NULL ? cut : hut_region_copy (part->region);
+}
+
+/* Notches narrower than twice this can take no part of the stock, mm. */
+static double
+find_close_mm (const Job *job)
+{
+  double close_mm = CLOSE_THICKNESS_RATIO * hut_stock_mean_mm (job->stock);
+
+  for (guint i = 0; i < job->indices->len; i++)
+    {
+      const HutPart *part = g_ptr_array_index (job->parts->parts,
+                                               g_array_index (job->indices, guint, i));
+      const HutRect box = hut_region_bounds (part->region);
+      const double short_mm = MIN (box.u1 - box.u0, box.v1 - box.v0);
+
+      close_mm = MIN (close_mm, short_mm / 2.0);
+    }
+  return close_mm;
+}
+
+/* Adds the way in which the line lies when turned so. */
+static void
+append_way (GArray *ways,
+            const HutPath *outer,
+            double turn_rad,
+            double grow_mm)
+{
+  const HutPlacement placement = { .turn_rad = turn_rad };
+  g_autoptr(HutPath) turned = hut_path_dup_placed (outer, &placement);
+  const HutRect box = hut_path_bounds (turned);
+  const HutOutlineWay way = {
+    turn_rad,
+    { box.u0 - grow_mm, box.v0 - grow_mm, box.u1 + grow_mm, box.v1 + grow_mm },
+  };
+
+  g_array_append_val (ways, way);
+}
+
+/* Ways in which a long slanted edge of the outline lies along the bed. */
+static void
+append_slanted_ways (GArray *ways,
+                     const HutPath *outer,
+                     double grow_mm)
+{
+  const HutRect box = hut_path_bounds (outer);
+  const double long_mm = LONG_EDGE_RATIO * hypot (box.u1 - box.u0, box.v1 - box.v0);
+
+  for (guint i = 0; i < hut_path_get_count (outer); i++)
+    {
+      const HutSegment edge = hut_path_get_segment (outer, i);
+      const HutPoint along = hut_point_minus (edge.end, edge.start);
+      const double length_mm = hypot (along.u, along.v);
+
+      if (edge.bulge != 0.0 || length_mm < long_mm
+          || MIN (fabs (along.u), fabs (along.v)) < SLANTED_SINE * length_mm)
+        continue;
+      for (guint quarter = 0; quarter < QUARTERS; quarter++)
+        append_way (ways, outer, quarter * G_PI_2 - atan2 (along.v, along.u), grow_mm);
+    }
+}
+
+/* The ways that the cutter allows; right angles first. (element-type HutOutlineWay) */
+static GArray *
+dup_ways (const Job *job,
+          const HutPath *outer,
+          double grow_mm)
+{
+  const HutRect box = hut_path_bounds (outer);
+  GArray *ways = g_array_new (FALSE, FALSE, sizeof (HutOutlineWay));
+  double turn_rad;
+
+  for (guint quarter = 0; quarter < QUARTERS; quarter++)
+    append_way (ways, outer, quarter * G_PI_2, grow_mm);
+  if (!job->cutter->any_angle)
+    return ways;
+  append_slanted_ways (ways, outer, grow_mm);
+  if (hut_rect_fits_turned (box.u1 - box.u0 + 2.0 * grow_mm, box.v1 - box.v0 + 2.0 * grow_mm,
+                            job->usable.u1 - job->usable.u0 + SLACK_MM,
+                            job->usable.v1 - job->usable.v0 + SLACK_MM, &turn_rad))
+    append_way (ways, outer, turn_rad, grow_mm);
+  return ways;
+}
+
+/* FALSE when it fits no way. */
+static gboolean
+add_part (Job *job,
+          HutOutlinePack *pack,
+          const HutPart *part,
+          double close_mm)
+{
+  double grow_mm;
+  g_autoptr(HutRegion) line = dup_line (part, &grow_mm);
+  g_autoptr(HutConvexSet) shape = hut_convex_set_new_around (
+    line, grow_mm + job->cutter->part_gap_mm / 2.0, close_mm);
+  g_autoptr(GArray) ways = dup_ways (job, line->outer, grow_mm);
+
+  if (!hut_outline_pack_add (pack, shape, (const HutOutlineWay *) (const void *) ways->data,
+                             ways->len, hut_region_area_mm2 (line)))
+    return FALSE;
+  g_ptr_array_add (job->ways, g_steal_pointer (&ways));
+  return TRUE;
+}
+
+static int
+compare_ids (gconstpointer a,
+             gconstpointer b,
+             gpointer parts)
+{
+  const HutPart *x = g_ptr_array_index ((GPtrArray *) parts, *(const guint *) a);
+  const HutPart *y = g_ptr_array_index ((GPtrArray *) parts, *(const guint *) b);
+
+  return strcmp (x->id, y->id);
+}
+
+/* Puts the stock's parts in the pack; those that fit no sheet are added to @unplaced. */
+static void
+fill_pack (Job *job,
+           HutOutlinePack *pack,
+           GArray *unplaced)
+{
+  double close_mm;
+  guint kept = 0;
+
+  g_array_sort_with_data (job->indices, compare_ids, job->parts->parts);
+  close_mm = find_close_mm (job);
+  for (guint i = 0; i < job->indices->len; i++)
+    {
+      const guint index = g_array_index (job->indices, guint, i);
+
+      if (add_part (job, pack, g_ptr_array_index (job->parts->parts, index), close_mm))
+        g_array_index (job->indices, guint, kept++) = index;
+      else
+        g_array_append_val (unplaced, index);
+    }
+  g_array_set_size (job->indices, kept);
+}
+
+/* (transfer full) (element-type HutSheet) */
+static GPtrArray *
+sheets_from_places (const Job *job,
+                    const GArray *places)
+{
+  GPtrArray *sheets = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_sheet_free);
+
+  for (guint i = 0; i < places->len; i++)
+    {
+      const HutOutlinePlace *place = &g_array_index (places, HutOutlinePlace, i);
+      const HutOutlineWay *way = &g_array_index ((GArray *) g_ptr_array_index (job->ways, i),
+                                                 HutOutlineWay, place->way);
+      const HutLaidPart laid = {
+        .part = g_array_index (job->indices, guint, i),
+        .placement = {
+          .turn_rad = way->turn_rad,
+          .shift = { job->usable.u0 + place->at.u - way->box.u0,
+                     job->usable.v0 + place->at.v - way->box.v0 },
+        },
+      };
+      HutSheet *sheet;
+
+      while (sheets->len <= place->bin)
+        g_ptr_array_add (sheets, hut_sheet_new (job->cutter, job->stock, sheets->len + 1));
+      sheet = g_ptr_array_index (sheets, place->bin);
+      g_array_append_val (sheet->laid, laid);
+    }
+  return sheets;
+}
+
+static guint
+count_laid (const GPtrArray *sheets)
+{
+  guint count = 0;
 
   for (guint i = 0; i < sheets->len; i++)
-    {
-      HutSheet *sheet = g_ptr_array_index (sheets, i);
-      const double v_mm = next_shelf_mm (shelves, sheet, usable, gap_mm);
-
-      for (guint way = 0; way < 2; way++)
-        if (item->allowed[way] && v_mm + rect_height (item->box[way]) <= usable.v1 + SLACK_MM)
-          {
-            Shelf shelf = { sheet, v_mm, rect_height (item->box[way]), usable.u0 };
-
-            put_on_shelf (&shelf, item, way, gap_mm);
-            g_array_append_val (shelves, shelf);
-            return;
-          }
-    }
-
-  const guint way = item_first_way (item);
-  HutSheet *sheet = hut_sheet_new (cutter, stock, sheets->len + 1);
-  Shelf shelf = { sheet, usable.v0, rect_height (item->box[way]), usable.u0 };
-
-  g_ptr_array_add (sheets, sheet);
-  put_on_shelf (&shelf, item, way, gap_mm);
-  g_array_append_val (shelves, shelf);
+    count += ((const HutSheet *) g_ptr_array_index (sheets, i))->laid->len;
+  return count;
 }
 
 static void
 lay_stock (HutSheetSet *self,
-           const HutPartSet *parts,
-           const HutCutter *cutter,
-           const HutStock *stock)
+           Job *job,
+           guint64 work_limit,
+           const HutPackWatch *watch)
 {
-  const HutRect usable = hut_sheet_usable (cutter, stock);
-  g_autoptr(GArray) items = g_array_new (FALSE, TRUE, sizeof (Item));
-  g_autoptr(GArray) shelves = g_array_new (FALSE, FALSE, sizeof (Shelf));
-  g_autoptr(GPtrArray) sheets = g_ptr_array_new ();
+  g_autoptr(HutOutlinePack) pack = hut_outline_pack_new (job->usable.u1 - job->usable.u0,
+                                                         job->usable.v1 - job->usable.v0);
 
-  for (guint i = 0; i < parts->parts->len; i++)
-    {
-      const HutPart *part = g_ptr_array_index (parts->parts, i);
-      Item item = { .part = i };
+  fill_pack (job, pack, self->unplaced);
 
-      if (part->bought || part->stock != stock)
-        continue;
-      if (item_init (&item, part, cutter, usable))
-        g_array_append_val (items, item);
-      else
-        g_array_append_val (self->unplaced, i);
-    }
-  g_array_sort (items, compare_items);
-  for (guint i = 0; i < items->len; i++)
-    {
-      const Item *item = &g_array_index (items, Item, i);
+  g_autoptr(GArray) places = hut_outline_pack_run (pack, work_limit, watch);
+  g_autoptr(GPtrArray) sheets = sheets_from_places (job, places);
+  g_autoptr(GPtrArray) shelves = hut_shelf_pack (job->parts, job->indices, job->cutter, job->stock);
 
-      if (!lay_on_a_shelf (shelves, item, usable, cutter->part_gap_mm))
-        lay_on_a_new_shelf (shelves, sheets, item, cutter, stock);
-    }
-  for (guint i = 0; i < sheets->len; i++)
-    g_ptr_array_add (self->sheets, g_ptr_array_index (sheets, i));
+  if (count_laid (shelves) == places->len && shelves->len < sheets->len)
+    g_ptr_array_extend_and_steal (self->sheets, g_steal_pointer (&shelves));
+  else
+    g_ptr_array_extend_and_steal (self->sheets, g_steal_pointer (&sheets));
 }
+
+/* ---- the set --------------------------------------------------------------------------------- */
 
 static int
 compare_guint (gconstpointer a,
@@ -315,21 +311,84 @@ compare_guint (gconstpointer a,
   return (x > y) - (x < y);
 }
 
+/* How far one stock after the other is. */
+typedef struct
+{
+  const HutPackWatch *watch; /* (nullable) */
+  guint done, count;         /* stocks */
+  gboolean stopped;
+} Progress;
+
+static gboolean
+tell_progress (double done_ratio,
+               gpointer user_data)
+{
+  Progress *self = user_data;
+
+  if (!self->stopped && self->watch != NULL && self->watch->go_on != NULL)
+    self->stopped = !self->watch->go_on ((self->done + MIN (done_ratio, 1.0)) / self->count,
+                                         self->watch->user_data);
+  return !self->stopped;
+}
+
+/* Parts of the stock that are cut. (element-type guint) (transfer full) */
+static GArray *
+dup_indices (const HutPartSet *parts,
+             const HutStock *stock)
+{
+  GArray *indices = g_array_new (FALSE, FALSE, sizeof (guint));
+
+  for (guint i = 0; i < parts->parts->len; i++)
+    {
+      const HutPart *part = g_ptr_array_index (parts->parts, i);
+
+      if (!part->bought && part->stock == stock)
+        g_array_append_val (indices, i);
+    }
+  return indices;
+}
+
 HutSheetSet *
-hut_sheet_set_new (const HutAssembly *assembly,
-                   const HutPartSet *parts)
+hut_sheet_set_new_within (const HutAssembly *assembly,
+                          const HutPartSet *parts,
+                          guint64 work_limit,
+                          const HutPackWatch *watch)
 {
   g_return_val_if_fail (assembly != NULL && parts != NULL, NULL);
 
   const HutDesign *design = assembly->design;
   HutSheetSet *self = g_new0 (HutSheetSet, 1);
+  Progress progress = { .watch = watch, .count = MAX (design->stocks->len, 1) };
+  const HutPackWatch stock_watch = { tell_progress, &progress };
 
   self->sheets = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_sheet_free);
   self->unplaced = g_array_new (FALSE, FALSE, sizeof (guint));
-  for (guint i = 0; i < design->stocks->len; i++)
-    lay_stock (self, parts, &design->cutter, g_ptr_array_index (design->stocks, i));
+  for (; progress.done < design->stocks->len; progress.done++)
+    {
+      const HutStock *stock = g_ptr_array_index (design->stocks, progress.done);
+      g_autoptr(GArray) indices = dup_indices (parts, stock);
+      g_autoptr(GPtrArray) ways
+          = g_ptr_array_new_with_free_func ((GDestroyNotify) g_array_unref);
+      Job job = {
+        .parts = parts,
+        .cutter = &design->cutter,
+        .stock = stock,
+        .usable = hut_sheet_usable (&design->cutter, stock),
+        .indices = indices,
+        .ways = ways,
+      };
+
+      lay_stock (self, &job, work_limit / progress.count, &stock_watch);
+    }
   g_array_sort (self->unplaced, compare_guint);
   return self;
+}
+
+HutSheetSet *
+hut_sheet_set_new (const HutAssembly *assembly,
+                   const HutPartSet *parts)
+{
+  return hut_sheet_set_new_within (assembly, parts, HUT_SHEET_WORK, NULL);
 }
 
 void

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 #include "assembly/hut-part.h"
+#include "sheets/hut-outline-pack.h"
 
 typedef struct
 {
@@ -23,9 +24,36 @@ typedef struct
   GArray *unplaced;    /* guint part indices that fit no sheet */
 } HutSheetSet;
 
-/* Simple shelf packing. Pure; @parts must outlive the result. Bought parts are left out.
- * A sheet is hut_cutter_sheet (). Spacing: the cutter's part gap between cut lines; cut lines stay
- * inside the sheet by the cutter's margin: see hut_sheet_usable (). */
+/* An empty sheet as the cutter takes it. */
+HutSheet *hut_sheet_new (const HutCutter *cutter,
+                         const HutStock *stock,
+                         guint number) G_GNUC_WARN_UNUSED_RESULT;
+void hut_sheet_free (HutSheet *self);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutSheet, hut_sheet_free)
+
+/* Work that hut_sheet_set_new () does at most, in the units of hut_outline_pack_run (). Own choice:
+ * well under a second. */
+#define HUT_SHEET_WORK G_GUINT64_CONSTANT (3000000)
+
+/**
+ * hut_sheet_set_new_within:
+ * @parts: must outlive the result; bought parts are left out
+ * @work_limit: shared evenly by the stocks: see hut_outline_pack_run ()
+ * @watch: (nullable): told how far it is; may stop it, and then the best so far is returned
+ *
+ * Parts are packed by their true outlines, small ones also in the waste of windows, at right angles,
+ * or as the cutter allows. A sheet is hut_cutter_sheet (). Spacing: the cutter's part gap between cut
+ * lines; cut lines stay inside the sheet by the cutter's margin: see hut_sheet_usable ().
+ * Pure while @watch does not stop it: same design, same sheets. Never more sheets than
+ * hut_shelf_pack ().
+ *
+ * Returns: (transfer full): whole in any case
+ */
+HutSheetSet *hut_sheet_set_new_within (const HutAssembly *assembly,
+                                       const HutPartSet *parts,
+                                       guint64 work_limit,
+                                       const HutPackWatch *watch) G_GNUC_WARN_UNUSED_RESULT;
+/* The same within HUT_SHEET_WORK: what the whole program shows and writes. */
 HutSheetSet *hut_sheet_set_new (const HutAssembly *assembly,
                                 const HutPartSet *parts) G_GNUC_WARN_UNUSED_RESULT;
 void hut_sheet_set_free (HutSheetSet *self);

@@ -50,8 +50,8 @@ dup_cut_list (HutHandParts *hand,
 
 /* By hand. Kerf 0.2, so the cut starts 0.1 outside: the plate lies at 10.1. Cut 2 * (100.2 + 50.2).
  * Mass 100 * 50 * 6 mm3 * 700 kg/m3 = 0.021 kg. The strap of 20.5 x 300 is too high: it is turned
- * and, as the lower one, opens the second row at 10 + 50.2 + 5 = 65.2; its cut is 2 * (20.7 + 300.2);
- * it weighs 0.02583 kg. */
+ * and, as the larger one, lies first; the plate above it begins at 10 + 20.7 + 5 + 0.1 = 35.8. The
+ * strap's cut is 2 * (20.7 + 300.2); it weighs 0.02583 kg. */
 static void
 cut_list_says_what_where_and_how_much (void **state)
 {
@@ -63,8 +63,8 @@ cut_list_says_what_where_and_how_much (void **state)
   hut_hand_parts_add_rect (hand, "strap-1", 20.5, 300)->kind = HUT_PART_STRAP;
   table = dup_cut_list (hand, NULL);
   assert_string_equal (
-      table, HEAD "plate,panel,base-front,ply,6,100,50,ply-sheet-1,10.1,10.1,0,300.8,0.021,\r\n"
-                  "strap-1,strap,base-front,ply,6,20.5,300,ply-sheet-1,10.1,65.3,90,641.8,0.026,"
+      table, HEAD "plate,panel,base-front,ply,6,100,50,ply-sheet-01,10.1,35.8,0,300.8,0.021,\r\n"
+                  "strap-1,strap,base-front,ply,6,20.5,300,ply-sheet-01,10.1,10.1,90,641.8,0.026,"
                   "\r\n");
 }
 
@@ -91,7 +91,7 @@ mark_stands_in_every_row (void **state)
       table,
       HEAD "huge,panel,base-front,ply,6,1000,1000,,,,,4000,4.2,"
            "\"fits no sheet; CHECKS OVERRIDDEN: bed.part, cut.web\"\r\n"
-           "plate,panel,base-front,ply,6,100,50,ply-sheet-1,10,10,0,300,0.021,"
+           "plate,panel,base-front,ply,6,100,50,ply-sheet-01,10,10,0,300,0.021,"
            "\"CHECKS OVERRIDDEN: bed.part, cut.web\"\r\n");
 }
 
@@ -116,7 +116,7 @@ part_that_kerf_swallows_has_no_cut_length (void **state)
   hut_region_take_hole (hut_hand_parts_add_rect (hand, "a", 100, 50)->region,
                         hut_path_new_rect ((HutRect) { 20, 20, 20.5, 40 }, 0));
   table = dup_cut_list (hand, NULL);
-  assert_non_null (strstr (table, ",ply-sheet-1,10.5,10.5,0,,0.021,\r\n"));
+  assert_non_null (strstr (table, ",ply-sheet-01,10.5,10.5,0,,0.021,\r\n"));
 }
 
 /* 0.2 x 0.1 m of 6 mm at 700 kg/m3: 0.084 kg. */

@@ -12,6 +12,9 @@
 #include "sheets/hut-label.h"
 #include <glib/gstdio.h>
 
+/* A layout will do: how good it is is not asked here. */
+#define QUICK_WORK 1
+
 #define RANDOM_DESIGNS 110
 #define SMALL_BED_EVERY 20
 #define LARGE_BED_MM 4000.0
@@ -184,7 +187,8 @@ batch_add_design (Batch *self,
 {
   g_autoptr(HutAssembly) assembly = hut_assembly_new (design);
   g_autoptr(HutPartSet) parts = hut_part_set_new (assembly);
-  g_autoptr(HutSheetSet) sheets = hut_sheet_set_new (assembly, parts);
+  g_autoptr(HutSheetSet) sheets
+      = hut_sheet_set_new_within (assembly, parts, QUICK_WORK, NULL);
   guint failed = 0;
 
   for (guint i = 0; i < sheets->sheets->len; i++)

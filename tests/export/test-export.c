@@ -126,8 +126,8 @@ set_of_the_example_has_sheets_lists_design_and_manifest (void **state)
   g_autoptr(HutDesign) design = new_example ();
   g_auto(GStrv) written = export (design, place->out, &EVERYTHING);
 
-  assert_true (has (written, "ply6-sheet-1.svg") && has (written, "ply6-sheet-1.dxf"));
-  assert_true (has (written, "ply6-sheet-2.svg") && has (written, "ply6-sheet-2.dxf"));
+  assert_true (has (written, "ply6-sheet-01.svg") && has (written, "ply6-sheet-01.dxf"));
+  assert_true (has (written, "ply6-sheet-02.svg") && has (written, "ply6-sheet-02.dxf"));
   assert_true (has (written, "cut-list.csv") && has (written, "cut-to-size.csv"));
   assert_true (has (written, "design.hutch") && has (written, "manifest.xml"));
   for (guint i = 1; written[i] != NULL; i++)
@@ -157,8 +157,8 @@ formats_that_are_not_asked_for_are_not_written (void **state)
   const HutExportOptions only_dxf = { .formats = HUT_FORMAT_DXF };
   g_auto(GStrv) written = export (design, place->out, &only_dxf);
 
-  assert_true (has (written, "ply6-sheet-1.dxf"));
-  assert_false (has (written, "ply6-sheet-1.svg"));
+  assert_true (has (written, "ply6-sheet-01.dxf"));
+  assert_false (has (written, "ply6-sheet-01.svg"));
   assert_false (has (written, "cut-list.csv"));
 }
 

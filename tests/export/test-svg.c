@@ -11,6 +11,9 @@
 #include <librsvg/rsvg.h>
 #include <string.h>
 
+/* A layout will do: how good it is is not asked here. */
+#define QUICK_WORK 1
+
 #define RANDOM_DESIGNS 60
 #define DOTS_PER_INCH 25.4 /* one pixel is one millimetre */
 #define RENDERER_MM 1e-4   /* the renderer keeps single precision */
@@ -247,7 +250,8 @@ measure_sheets (const HutDesign *design)
 {
   g_autoptr(HutAssembly) assembly = hut_assembly_new (design);
   g_autoptr(HutPartSet) parts = hut_part_set_new (assembly);
-  g_autoptr(HutSheetSet) sheets = hut_sheet_set_new (assembly, parts);
+  g_autoptr(HutSheetSet) sheets
+      = hut_sheet_set_new_within (assembly, parts, QUICK_WORK, NULL);
   guint measured = 0;
 
   for (guint i = 0; i < sheets->sheets->len; i++)

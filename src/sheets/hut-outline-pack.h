@@ -1,0 +1,66 @@
+/* src/sheets/hut-outline-pack.h: shapes of any outline in as few equal rectangles as may be.
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+#include "geom/hut-convex.h"
+
+/* Who wants to know how far it is, and may stop it; all-zero: nobody. */
+typedef struct
+{
+  gboolean (*go_on) (double done_ratio, gpointer user_data); /* FALSE: stop, keep the best so far */
+  gpointer user_data;
+} HutPackWatch;
+
+/* A way in which an item may lie. */
+typedef struct
+{
+  double turn_rad;
+  HutRect box; /* mm: when turned about the origin, what must stay inside the bin */
+} HutOutlineWay;
+
+/* Where an item was put. */
+typedef struct
+{
+  guint bin;   /* 0.. */
+  guint way;   /* of the item's ways */
+  HutPoint at; /* where the corner of that way's box lies in the bin, mm */
+} HutOutlinePlace;
+
+/* What is to be packed, and what was learnt about it. */
+typedef struct _HutOutlinePack HutOutlinePack;
+
+/* Bins of that size, mm. */
+HutOutlinePack *hut_outline_pack_new (double width_mm, double height_mm) G_GNUC_WARN_UNUSED_RESULT;
+void hut_outline_pack_free (HutOutlinePack *self);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutOutlinePack, hut_outline_pack_free)
+
+/**
+ * hut_outline_pack_add:
+ * @shape: what must not overlap other shapes; copied. It may stick out of the box
+ * @ways: (array length=way_count): how the item may lie; those that look the same or do not fit the
+ *   bin are left out
+ * @area_mm2: its material
+ *
+ * Returns: FALSE, with nothing added, when it fits the bin no way
+ */
+gboolean hut_outline_pack_add (HutOutlinePack *self,
+                               const HutConvexSet *shape,
+                               const HutOutlineWay *ways,
+                               guint way_count,
+                               double area_mm2);
+
+/**
+ * hut_outline_pack_run:
+ * @work_limit: how much may be tried, in looks at a wall or a place: some 20 million a second
+ * @watch: (nullable)
+ *
+ * Items are put, one after the other, at the best of the corners that the free room has, in the
+ * first bin with room: for several orders and rules, then for the best of these with some items moved
+ * in the order. Fewer bins are better, then less material in the last one, then a smaller box
+ * around that. Deterministic: it depends on the items, their order and @work_limit only, unless @watch stops it.
+ *
+ * Returns: (transfer full) (element-type HutOutlinePlace): per item; shapes overlap and boxes leave
+ *   the bin by no more than HUT_NO_FIT_SLACK_MM. Always complete: the first layout is made in any case
+ */
+GArray *hut_outline_pack_run (HutOutlinePack *self,
+                              guint64 work_limit,
+                              const HutPackWatch *watch) G_GNUC_WARN_UNUSED_RESULT;

@@ -1,0 +1,73 @@
+/* src/sheets/hut-outline-private.h: what the two halves of hut-outline-pack.h share.
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+#include "sheets/hut-no-fit.h"
+#include "sheets/hut-outline-pack.h"
+
+/* How places are told apart; smaller is better. */
+typedef enum
+{
+  HUT_RULE_GROW,   /* the used box grows least, then as HUT_RULE_LOW */
+  HUT_RULE_LOW,    /* upper edge lowest, then leftmost */
+  HUT_RULE_LEFT,   /* right edge leftmost, then lowest */
+  HUT_RULE_CORNER, /* nearest to the corner */
+  HUT_RULE_COUNT
+} HutPlaceRule;
+
+typedef struct
+{
+  HutConvexSet *set;          /* its box begins at (0, 0) */
+  double width_mm, height_mm; /* of the box */
+} HutPackShape;
+
+typedef struct
+{
+  guint shape;
+  guint way; /* of those that the caller named */
+} HutPackWay;
+
+typedef struct
+{
+  GArray *ways; /* HutPackWay */
+  double area_mm2;
+  double long_mm, short_mm; /* sides of its box, as first given */
+} HutPackItem;
+
+typedef struct
+{
+  guint shape;
+  HutPoint at;
+} HutPackResting;
+
+typedef struct
+{
+  GArray *resting; /* HutPackResting */
+  double used_u_mm, used_v_mm;
+  double load_mm2; /* area of the material in it */
+} HutPackBin;
+
+struct _HutOutlinePack
+{
+  double width_mm, height_mm;
+  GPtrArray *shapes; /* HutPackShape */
+  GPtrArray *items;  /* HutPackItem */
+  GHashTable *no_fits; /* (resting shape << 32 | moving shape) -> HutNoFit */
+  GArray *walls;     /* HutWall, of the bin that is looked at */
+  guint64 work;      /* done so far */
+};
+
+/* The best place so far of a shape in a bin. */
+typedef struct
+{
+  gboolean found;
+  guint way;
+  HutPoint at;
+  double first, second; /* the rule's numbers */
+} HutPackBest;
+
+/* The best place of the item in the bin, over all its ways; FALSE when there is no room. */
+gboolean hut_outline_pack_find_place (HutOutlinePack *self,
+                                      const HutPackBin *bin,
+                                      const HutPackItem *item,
+                                      HutPlaceRule rule,
+                                      HutPackBest *best);
