@@ -148,16 +148,20 @@ add_stock (GSimpleAction *action,
 
 /* ---- view ------------------------------------------------------------------------------------ */
 
-/* "win.zoom-in" is "canvas.zoom-in", wherever the focus is. */
+/* "win.zoom-in" is "canvas.zoom-in" or "built.zoom-in", wherever the focus is. */
 static void
-pass_to_canvas (GSimpleAction *action,
+pass_to_view (GSimpleAction *action,
                 GVariant *parameter,
                 gpointer user_data)
 {
   HutMainWindow *self = user_data;
-  g_autofree char *name = g_strconcat ("canvas.", g_action_get_name (G_ACTION (action)), NULL);
+  const gboolean built = gtk_stack_get_visible_child (self->views) == GTK_WIDGET (self->built);
+  GtkWidget *target = built ? GTK_WIDGET (hut_built_page_get_area (self->built))
+                            : GTK_WIDGET (self->canvas);
+  g_autofree char *name
+      = g_strconcat (built ? "built." : "canvas.", g_action_get_name (G_ACTION (action)), NULL);
 
-  gtk_widget_activate_action_variant (GTK_WIDGET (self->canvas), name, parameter);
+  gtk_widget_activate_action_variant (target, name, parameter);
 }
 
 static void
@@ -185,6 +189,14 @@ change_step (GSimpleAction *action,
 }
 
 static void
+change_view (GSimpleAction *action,
+             GVariant *value,
+             gpointer user_data)
+{
+  hut_main_window_show_view (user_data, g_variant_get_string (value, NULL));
+}
+
+static void
 close_window (GSimpleAction *action,
               GVariant *parameter,
               gpointer user_data)
@@ -201,13 +213,14 @@ static const GActionEntry entries[] = {
   { "add-body", add_body, NULL, NULL, NULL, { 0 } },
   { "add-service", add_service, NULL, NULL, NULL, { 0 } },
   { "add-stock", add_stock, NULL, NULL, NULL, { 0 } },
-  { "zoom-in", pass_to_canvas, NULL, NULL, NULL, { 0 } },
-  { "zoom-out", pass_to_canvas, NULL, NULL, NULL, { 0 } },
-  { "zoom-fit", pass_to_canvas, NULL, NULL, NULL, { 0 } },
-  { "zoom-selection", pass_to_canvas, NULL, NULL, NULL, { 0 } },
+  { "zoom-in", pass_to_view, NULL, NULL, NULL, { 0 } },
+  { "zoom-out", pass_to_view, NULL, NULL, NULL, { 0 } },
+  { "zoom-fit", pass_to_view, NULL, NULL, NULL, { 0 } },
+  { "zoom-selection", pass_to_view, NULL, NULL, NULL, { 0 } },
   { "next-finding", next_finding, NULL, NULL, NULL, { 0 } },
   { "previous-finding", previous_finding, NULL, NULL, NULL, { 0 } },
   { "step", NULL, "s", "'measure'", change_step, { 0 } },
+  { "view", NULL, "s", "'flat'", change_view, { 0 } },
   { "close", close_window, NULL, NULL, NULL, { 0 } },
 };
 

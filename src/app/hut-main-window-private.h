@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 #include "app/hut-autosave.h"
+#include "app/hut-built-page.h"
 #include "app/hut-canvas.h"
 #include "app/hut-cut-page.h"
 #include "app/hut-findings-list.h"
@@ -17,12 +18,13 @@ struct _HutMainWindow
   GtkWidget *undo_button, *redo_button;
   GtkMenuButton *recent_button;
   HutNotice *notice;
-  GtkPaned *left_paned, *right_paned, *centre_paned, *side_paned;
-  GtkStack *steps;
+  GtkPaned *left_paned, *right_paned, *side_paned;
+  GtkStack *steps, *views;
 
   HutSession *session;
   HutAutosave *autosave;
   HutCanvas *canvas;
+  HutBuiltPage *built;
   HutSheetsView *sheets;
   HutMeasurePage *measure_page;
   HutCutPage *cut_page;
@@ -62,3 +64,5 @@ void hut_main_window_commit_typing (HutMainWindow *self);
 /* Drops what is being typed. Returns: FALSE when nothing was */
 gboolean hut_main_window_revert_typing (HutMainWindow *self);
 void hut_main_window_show_step (HutMainWindow *self, const char *step);
+/* "flat", "built" or "sheets". */
+void hut_main_window_show_view (HutMainWindow *self, const char *view);

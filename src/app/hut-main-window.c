@@ -10,8 +10,7 @@
 #include "app/hut-shelf.h"
 #include <glib/gi18n.h>
 
-/* Shares of the height: of the canvas while sheets are shown, of the inspector. Own choice. */
-#define CANVAS_RATIO 0.55
+/* Share of the height that the inspector gets. Own choice. */
 #define INSPECTOR_RATIO 0.55
 
 G_DEFINE_TYPE (HutMainWindow, hut_main_window, GTK_TYPE_APPLICATION_WINDOW)
@@ -73,14 +72,17 @@ on_finding_chosen (HutMainWindow *self,
   if (index < 0 || (guint)index >= findings->len)
     return;
   finding = g_ptr_array_index (findings, (guint)index);
-  if (finding->places != NULL && finding->places->len > 0)
-    hut_canvas_show_place (self->canvas, &g_array_index (finding->places, HutPlace, 0));
+  if (finding->places == NULL || finding->places->len == 0)
+    return;
+  hut_main_window_show_view (self, "flat");
+  hut_canvas_show_place (self->canvas, &g_array_index (finding->places, HutPlace, 0));
 }
 
 static void
 on_item_chosen (HutMainWindow *self,
                 const char *item)
 {
+  hut_main_window_show_view (self, "flat");
   hut_canvas_show_item (self->canvas, item);
 }
 
@@ -101,7 +103,9 @@ on_step_shown (HutMainWindow *self)
 
   if (self->sheets == NULL || step == NULL)
     return;
-  gtk_widget_set_visible (GTK_WIDGET (self->sheets), cuts);
+  /* Sheets are what is looked at while cutting, and nothing else then. */
+  if (cuts || gtk_stack_get_visible_child (self->views) == GTK_WIDGET (self->sheets))
+    hut_main_window_show_view (self, cuts ? "sheets" : "flat");
   if (action != NULL)
     g_simple_action_set_state (G_SIMPLE_ACTION (action), g_variant_new_string (step));
 }
@@ -112,6 +116,24 @@ hut_main_window_show_step (HutMainWindow *self,
 {
   if (gtk_stack_get_child_by_name (self->steps, step) != NULL)
     gtk_stack_set_visible_child_name (self->steps, step);
+}
+
+static void
+on_view_shown (HutMainWindow *self)
+{
+  const char *view = gtk_stack_get_visible_child_name (self->views);
+  GAction *action = g_action_map_lookup_action (G_ACTION_MAP (self), "view");
+
+  if (action != NULL && view != NULL)
+    g_simple_action_set_state (G_SIMPLE_ACTION (action), g_variant_new_string (view));
+}
+
+void
+hut_main_window_show_view (HutMainWindow *self,
+                           const char *view)
+{
+  if (gtk_stack_get_child_by_name (self->views, view) != NULL)
+    gtk_stack_set_visible_child_name (self->views, view);
 }
 
 static void
@@ -143,11 +165,13 @@ add_middle (HutMainWindow *self)
 
   self->canvas = HUT_CANVAS (hut_canvas_new (self->session));
   self->sheets = HUT_SHEETS_VIEW (hut_sheets_view_new (self->session));
-  gtk_widget_set_visible (GTK_WIDGET (self->sheets), FALSE);
-  gtk_widget_set_hexpand (GTK_WIDGET (self->canvas), TRUE);
-  gtk_widget_set_vexpand (GTK_WIDGET (self->canvas), TRUE);
-  gtk_paned_set_start_child (self->centre_paned, GTK_WIDGET (self->canvas));
-  gtk_paned_set_end_child (self->centre_paned, GTK_WIDGET (self->sheets));
+  self->built = HUT_BUILT_PAGE (hut_built_page_new (self->session));
+  /* Translators: view of all panels, unfolded */
+  gtk_stack_add_titled (self->views, GTK_WIDGET (self->canvas), "flat", _("Flat"));
+  /* Translators: view of the enclosure in space, put together */
+  gtk_stack_add_titled (self->views, GTK_WIDGET (self->built), "built", _("Built"));
+  /* Translators: view of the parts on the sheets that are cut */
+  gtk_stack_add_titled (self->views, GTK_WIDGET (self->sheets), "sheets", _("Sheets"));
   g_signal_connect_object (self->canvas, "activate-item", G_CALLBACK (on_item_activated), self,
                            G_CONNECT_SWAPPED);
   g_object_bind_property (settings, "units", self->canvas, "units", G_BINDING_SYNC_CREATE);
@@ -176,7 +200,6 @@ share_height (GtkWidget *widget,
 
   if (height_px <= 0)
     return G_SOURCE_CONTINUE;
-  gtk_paned_set_position (self->centre_paned, (int) (CANVAS_RATIO * height_px));
   gtk_paned_set_position (self->side_paned, (int) (INSPECTOR_RATIO * height_px));
   return G_SOURCE_REMOVE;
 }
@@ -266,10 +289,11 @@ hut_main_window_class_init (HutMainWindowClass *class)
   gtk_widget_class_bind_template_child (widget_class, HutMainWindow, notice);
   gtk_widget_class_bind_template_child (widget_class, HutMainWindow, left_paned);
   gtk_widget_class_bind_template_child (widget_class, HutMainWindow, right_paned);
-  gtk_widget_class_bind_template_child (widget_class, HutMainWindow, centre_paned);
+  gtk_widget_class_bind_template_child (widget_class, HutMainWindow, views);
   gtk_widget_class_bind_template_child (widget_class, HutMainWindow, side_paned);
   gtk_widget_class_bind_template_child (widget_class, HutMainWindow, steps);
   gtk_widget_class_bind_template_callback (widget_class, on_step_shown);
+  gtk_widget_class_bind_template_callback (widget_class, on_view_shown);
 }
 
 static void

@@ -30,7 +30,7 @@ push (GArray *hull, guint least_count, HutPoint p)
 }
 
 static void
-grow_all (GArray *hull, double grow)
+grow_all (GArray *hull, double grow_mm)
 {
   HutPoint middle = { 0.0, 0.0 };
 
@@ -45,13 +45,13 @@ grow_all (GArray *hull, double grow)
       const double off = hut_point_distance_mm (*p, middle);
 
       if (off > 0.0)
-        *p = (HutPoint){ p->u + (p->u - middle.u) * grow / off,
-                         p->v + (p->v - middle.v) * grow / off };
+        *p = (HutPoint){ p->u + (p->u - middle.u) * grow_mm / off,
+                         p->v + (p->v - middle.v) * grow_mm / off };
     }
 }
 
 GArray *
-hut_hull_new (const GArray *points, double grow)
+hut_hull_new (const GArray *points, double grow_mm)
 {
   g_autoptr (GArray) sorted = g_array_copy ((GArray *)points);
   GArray *hull = g_array_new (FALSE, FALSE, sizeof (HutPoint));
@@ -64,7 +64,7 @@ hut_hull_new (const GArray *points, double grow)
     push (hull, lower_count, g_array_index (sorted, HutPoint, i));
   if (hull->len > 1)
     g_array_set_size (hull, hull->len - 1); /* the first one again */
-  if (grow != 0.0)
-    grow_all (hull, grow);
+  if (grow_mm != 0.0)
+    grow_all (hull, grow_mm);
   return hull;
 }

@@ -3,7 +3,14 @@
 #pragma once
 #include "geom/hut-geom.h"
 
-/* (transfer full) (element-type HutPoint): the corners, counter-clockwise (u right, v up), moved
- * outwards from the middle by @grow; fewer than three when all points are on a line.
- * @points: (element-type HutPoint). Source: A. M. Andrew's monotone chain, 1979 (from memory). */
-GArray *hut_hull_new (const GArray *points, double grow) G_GNUC_WARN_UNUSED_RESULT;
+/**
+ * hut_hull_new:
+ * @points: (element-type HutPoint): mm or px
+ * @grow_mm: the corners are moved outwards from their middle by this, mm, or px as the points
+ *
+ * Source: A. M. Andrew's monotone chain, 1979 (from memory).
+ *
+ * Returns: (transfer full) (element-type HutPoint): the corners, counter-clockwise (u right, v up);
+ *   fewer than three when all points are on a line
+ */
+GArray *hut_hull_new (const GArray *points, double grow_mm) G_GNUC_WARN_UNUSED_RESULT;

@@ -14,7 +14,7 @@ static const struct
 } parameters[] = {
   { "open-path", "there.hutch", TRUE },   { "save-to", "written.hutch", TRUE },
   { "export-to", "set", TRUE },           { "open-example", "mini-router", FALSE },
-  { "step", "openings", FALSE },
+  { "step", "openings", FALSE },          { "view", "built", FALSE },
 };
 
 /* Commands that end the window: tried last. */
