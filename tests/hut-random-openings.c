@@ -271,6 +271,8 @@ add_window (Placing *self,
       = hut_random_chance (self->random, 0.3) ? 0.0 : hut_random_typed (self->random, 1.0, 12.0);
   window->overlap_mm = hut_random_typed (self->random, 6.0, 20.0);
   window->glazing_bought = hut_random_chance (self->random, 0.3);
+  if (hut_random_chance (self->random, 0.3))
+    window->screw_mm = hut_random_chance (self->random, 0.5) ? 3.0 : 4.0;
   g_free (window->glazing_stock);
   g_free (window->frame_stock);
   window->glazing_stock = g_strdup ("clear");

@@ -37,6 +37,7 @@ typedef enum
 {
   HUT_HOLE_OPENING,
   HUT_HOLE_WINDOW,
+  HUT_HOLE_SCREWS,   /* of a window's frame: comes after the window's own */
   HUT_HOLE_HARDWARE, /* cutout and screw holes of one leaf; or what its face plate wants */
 } HutHoleSource;
 

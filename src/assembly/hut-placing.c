@@ -4,6 +4,7 @@
 #include "config.h"
 #include "assembly/hut-hardware-placing.h"
 #include "assembly/hut-placing.h"
+#include "assembly/hut-window-screws.h"
 #include "geom/hut-geos.h"
 #include "geom/hut-offset.h"
 #include <math.h>
@@ -275,15 +276,43 @@ place (HutAssembly *self,
 static HutPath *
 window_rect (const HutWindow *window,
              HutPoint middle,
-             double grow_mm)
+             double grow_mm,
+             double radius_mm)
 {
   const double half_width_mm = hut_snap_mm (window->width_mm / 2.0 + grow_mm);
   const double half_height_mm = hut_snap_mm (window->height_mm / 2.0 + grow_mm);
   g_autoptr (HutPath) path = hut_path_new_rect (
       (HutRect) { -half_width_mm, -half_height_mm, half_width_mm, half_height_mm },
-      window->radius_mm);
+      radius_mm);
 
   return hut_placing_dup_on_grid (path, &(HutPlacement) { .shift = middle });
+}
+
+/* A frame that is screwed reaches past the glazing, which lies between its screws. */
+static HutRegion *
+dup_plate_region (const HutDesign *design,
+                  const HutPlacedHole *hole,
+                  const HutWindow *window,
+                  gboolean glazing)
+{
+  const HutWindowScrews screws = hut_window_screws_find (design, window);
+  g_autoptr(GPtrArray) paths = NULL;
+  HutRegion *region;
+
+  if (glazing)
+    return hut_region_new (
+        window_rect (window, hole->centre, window->overlap_mm, window->radius_mm));
+  /* The screws in its corners want the wood there. */
+  region = hut_region_new (window_rect (
+      window, hole->centre, window->overlap_mm + screws.rim_mm,
+      screws.count > 0 ? MIN (window->radius_mm, screws.rim_mm / 2.0) : window->radius_mm));
+  hut_region_take_hole (region, window_rect (window, hole->centre, 0.0, window->radius_mm));
+  paths = hut_window_screws_dup_paths (design, window);
+  for (guint i = 0; i < paths->len; i++)
+    hut_region_take_hole (
+        region, hut_placing_dup_on_grid (g_ptr_array_index (paths, i),
+                                         &(HutPlacement) { .shift = hole->centre }));
+  return region;
 }
 
 static void
@@ -312,9 +341,7 @@ add_plate (HutAssembly *self,
   plate->depth0_mm = depth_mm;
   plate->depth1_mm = hut_snap_mm (depth_mm + hut_stock_mean_mm (stock));
   plate->bought = glazing && window->glazing_bought;
-  plate->region = hut_region_new (window_rect (window, hole->centre, window->overlap_mm));
-  if (!glazing)
-    hut_region_take_hole (plate->region, window_rect (window, hole->centre, 0.0));
+  plate->region = dup_plate_region (self->design, hole, window, glazing);
   g_ptr_array_add (self->plates, plate);
 }
 
@@ -327,11 +354,14 @@ place_window (HutAssembly *self,
   const HutPanel *panel;
   const HutStock *glazing = hut_design_get_stock (self->design, window->glazing_stock);
 
-  g_ptr_array_add (paths, window_rect (window, (HutPoint) { 0, 0 }, 0.0));
+  g_ptr_array_add (paths, window_rect (window, (HutPoint) { 0, 0 }, 0.0, window->radius_mm));
   hole = place (self, HUT_HOLE_WINDOW, window->id, &window->at, paths);
   if (hole == NULL || !hole->cut || window->overlap_mm <= 0.0)
     return;
   panel = g_ptr_array_index (self->panels, hole->panel);
+  if (window->screw_mm > 0.0)
+    place (self, HUT_HOLE_SCREWS, window->id, &window->at,
+           hut_window_screws_dup_paths (self->design, window));
   add_plate (self, hole, window, HUT_SOLID_GLAZING, panel->thickness_mm);
   add_plate (
       self, hole, window, HUT_SOLID_FRAME,

@@ -91,6 +91,20 @@ job_clear (HutSeamJob *job)
   g_array_unref (job->alignments);
 }
 
+/* Each by itself, from number @first on: a line may run between the screws of a frame. */
+static void
+add_paths (HutSeamJob *job,
+           const GPtrArray *paths,
+           guint first)
+{
+  for (guint i = first; i < paths->len; i++)
+    {
+      const HutObstacle obstacle = { hut_path_bounds (g_ptr_array_index (paths, i)), FALSE, 0.0 };
+
+      g_array_append_val (job->obstacles, obstacle);
+    }
+}
+
 static void
 add_holes (HutSeamJob *job,
            const HutAssembly *assembly,
@@ -105,7 +119,11 @@ add_holes (HutSeamJob *job,
       const HutObstacle obstacle
           = { hole->bounds, window != NULL, window != NULL ? window->radius_mm : 0.0 };
 
-      if (hole->panel == panel && hole->cut && hole->source != HUT_HOLE_HARDWARE)
+      if (hole->panel != panel || !hole->cut || hole->source == HUT_HOLE_HARDWARE)
+        continue;
+      if (hole->source == HUT_HOLE_SCREWS)
+        add_paths (job, hole->paths, 0);
+      else
         g_array_append_val (job->obstacles, obstacle);
     }
   for (guint i = 0; i < assembly->hardware->len; i++)
@@ -445,6 +463,7 @@ hut_split_plate (const HutAssembly *assembly,
                                   TRUE, plate->window->radius_mm };
 
     g_array_append_val (job.obstacles, opening);
+    add_paths (&job, plate->region->holes, 1);
   }
   for (guint i = 0; i < set->splices->len; i++)
     {

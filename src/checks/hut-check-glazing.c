@@ -22,14 +22,15 @@ add_finding (HutChecking *self,
   return finding;
 }
 
-/* Glazing and frame of a window have the same outline: what one covers, the other does as well. */
+/* The frame of a window is as large as its glazing, or larger: what one covers, the other does as
+ * well. */
 static gboolean
-is_first_of_window (const HutAssembly *assembly,
-                    guint index)
+is_largest_of_window (const HutAssembly *assembly,
+                      guint index)
 {
   const HutPlate *plate = g_ptr_array_index (assembly->plates, index);
 
-  for (guint i = 0; i < index; i++)
+  for (guint i = index + 1; i < assembly->plates->len; i++)
     if (((const HutPlate *)g_ptr_array_index (assembly->plates, i))->window == plate->window)
       return FALSE;
   return TRUE;
@@ -219,7 +220,7 @@ hut_check_glazing (HutChecking *self)
     {
       const HutPlate *plate = g_ptr_array_index (plates, i);
 
-      if (plate->window == NULL || !is_first_of_window (self->assembly, i))
+      if (plate->window == NULL || !is_largest_of_window (self->assembly, i))
         continue;
       check_holes (self, plate, holes);
       check_border (self, plate);

@@ -62,8 +62,9 @@ check_splices (HutChecking *self,
 {
   const HutJoints *joints = &self->assembly->design->joints;
   const double web_mm = hole->panel->stock->smallest_web_mm;
+  /* The frame of a window ends the strap before its screws do. */
   const double strap_mm
-      = joints->straps
+      = joints->straps && hole->placed->source != HUT_HOLE_SCREWS
             ? hut_strap_width_mm (self->assembly->design, hole->panel) / 2.0 + STRAP_ROOM_MM
             : 0.0;
   const HutSplice *nearest = NULL;

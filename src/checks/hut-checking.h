@@ -64,6 +64,7 @@ void hut_check_opening (HutChecking *self);
 void hut_check_seam (HutChecking *self);
 void hut_check_glazing (HutChecking *self);
 void hut_check_baffle (HutChecking *self);
+void hut_check_window (HutChecking *self);
 void hut_check_service (HutChecking *self);
 void hut_check_cut (HutChecking *self);
 void hut_check_caution (HutChecking *self);

@@ -50,6 +50,9 @@ static const char *const check_ids[] = {
   "splice.strap",
   "stock.missing",
   "stock.sheet",
+  "window.bonded",
+  "window.overlap",
+  "window.screw",
   NULL,
 };
 
@@ -475,9 +478,8 @@ hut_check_all (const HutAssembly *assembly,
   static void (*const families[]) (HutChecking *) = {
     hut_check_trouble, hut_check_bed,     hut_check_clearance, hut_check_room,
     hut_check_swing,   hut_check_joint,   hut_check_splice,    hut_check_opening,
-    hut_check_seam,    hut_check_glazing, hut_check_baffle,    hut_check_service,
-    hut_check_cut,
-    hut_check_caution,
+    hut_check_seam,    hut_check_glazing, hut_check_window,  hut_check_baffle,
+    hut_check_service, hut_check_cut,     hut_check_caution,
   };
   HutChecking checking = { .assembly = assembly, .parts = parts };
 

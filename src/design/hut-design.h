@@ -253,6 +253,7 @@ typedef struct
   char *glazing_stock, *frame_stock;
   double overlap_mm;      /* glazing and frame over the panel, all round */
   gboolean glazing_bought; /* cut to size by the supplier: not on the bed */
+  double screw_mm;         /* thread of the frame's screws; HUT_ROOM_FREE: the frame is bonded */
 } HutWindow;
 
 typedef enum

@@ -2,12 +2,15 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-design"
 #include "config.h"
+#include "catalog/hut-screw.h"
 #include "design/hut-design-format.h"
 #include "design/hut-position-format.h"
 #include "format/hut-format-table.h"
 #include "format/hut-number.h"
 
 #define OVERLAP_MAX_MM 1000.0
+#define SCREW_MIN_MM 2.0 /* the ends of the table of threads */
+#define SCREW_MAX_MM 8.0
 
 static const char *const shapes[] = { "round", "rectangle", "slot", "pattern", NULL };
 
@@ -22,6 +25,8 @@ static const HutAttributeFormat window_attributes[] = {
   HUT_REFERENCE (HutWindow, frame_stock, "frame-stock", "stock of the frame", "stock"),
   HUT_NUMBER (HutWindow, overlap_mm, "overlap", "overlap", "mm", 0, OVERLAP_MAX_MM),
   HUT_SWITCH (HutWindow, glazing_bought, "glazing-bought", "glazing bought cut to size"),
+  HUT_MAYBE_NUMBER (HutWindow, screw_mm, "screw", "screw of the frame", "mm", SCREW_MIN_MM,
+                    SCREW_MAX_MM, HUT_ROOM_FREE),
 };
 
 static char *
@@ -29,6 +34,13 @@ dup_window_fault (gconstpointer self)
 {
   const HutWindow *window = self;
 
+  if (window->screw_mm > 0.0 && hut_screw_get (window->screw_mm) == NULL)
+    {
+      char number[HUT_NUMBER_SIZE];
+
+      return g_strdup_printf ("screw of window '%s' is %s; allowed: 2, 2.5, 3, 3.5, 4, 5, 6, 8 mm",
+                              window->id, hut_number_exact (number, window->screw_mm));
+    }
   return hut_position_dup_fault (&window->at, "window", window->id);
 }
 

@@ -43,6 +43,7 @@ hut_window_new (const char *id,
   self->glazing_stock = g_strdup ("");
   self->frame_stock = g_strdup ("");
   self->overlap_mm = WINDOW_OVERLAP_MM;
+  self->screw_mm = HUT_ROOM_FREE;
   return self;
 }
 
@@ -83,7 +84,7 @@ hut_window_equal (const HutWindow *a,
          && a->height_mm == b->height_mm && a->radius_mm == b->radius_mm
          && g_strcmp0 (a->glazing_stock, b->glazing_stock) == 0
          && g_strcmp0 (a->frame_stock, b->frame_stock) == 0 && a->overlap_mm == b->overlap_mm
-         && !a->glazing_bought == !b->glazing_bought;
+         && !a->glazing_bought == !b->glazing_bought && a->screw_mm == b->screw_mm;
 }
 
 /* Square grid of holes about the middle. */

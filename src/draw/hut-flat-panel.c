@@ -183,7 +183,7 @@ hut_flat_panel_draw (const HutFlatScene *scene,
     {
       const HutPlacedHole *hole = g_ptr_array_index (holes, i);
 
-      if (hole->panel == index)
+      if (hole->panel == index && hole->source != HUT_HOLE_SCREWS)
         draw_hole_name (scene, hole);
     }
 }

@@ -171,6 +171,7 @@ hole_name (const HutDesign *design,
   switch (hole->source)
     {
     case HUT_HOLE_WINDOW:
+    case HUT_HOLE_SCREWS:
       return hut_design_get_window (design, hole->item)->name;
     case HUT_HOLE_HARDWARE:
       return hut_design_get_hardware (design, hole->item)->name;
@@ -189,6 +190,7 @@ describe_hole (HutXmlOut *out,
   static const char *const kinds[] = {
     [HUT_HOLE_OPENING] = "opening",
     [HUT_HOLE_WINDOW] = "window",
+    [HUT_HOLE_SCREWS] = "frame-screws",
     [HUT_HOLE_HARDWARE] = "hardware",
   };
 
