@@ -270,14 +270,16 @@ hut_coupon_form_write (HutCouponForm *self,
 {
   g_return_if_fail (HUT_IS_COUPON_FORM (self) && self->session != NULL && folder != NULL);
 
+  const HutDesign *design = hut_session_get_design (self->session);
+
   if (self->cancellable != NULL)
     return;
   self->cancellable = g_cancellable_new ();
   gtk_widget_set_sensitive (self->write, FALSE);
   g_array_set_size (self->plays_mm, 0);
   on_derived (self);
-  hut_coupon_job_run_async (hut_session_get_design (self->session), self->stock, HUT_FORMAT_USUAL,
-                            folder, self->cancellable, on_written, g_object_ref (self));
+  hut_coupon_job_run_async (design, self->stock, hut_formats_usual (design), folder,
+                            self->cancellable, on_written, g_object_ref (self));
 }
 
 /* ---- the widget ------------------------------------------------------------------------------ */

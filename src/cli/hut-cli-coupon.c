@@ -44,7 +44,7 @@ write_set (const HutCliCommand *self,
            const HutDesign *design,
            const Call *call)
 {
-  HutFormats formats = HUT_FORMAT_USUAL;
+  HutFormats formats = hut_formats_usual (design);
   g_auto(GStrv) written = NULL;
   g_autoptr(GString) list = g_string_new (NULL);
   g_autoptr(GError) error = NULL;
@@ -54,7 +54,7 @@ write_set (const HutCliCommand *self,
   if (!hut_coupon_set (design, call->stock, formats, call->to, NULL, &written, &error))
     {
       if (g_error_matches (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT))
-        return hut_cli_refuse (self, _("%s; allowed: what the design has"), error->message);
+        return hut_cli_refuse (self, "%s", error->message);
       if (g_error_matches (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_BLOCKED))
         {
           hut_cli_print_error (_("%s; allowed: a larger bed or thinner stock"), error->message);
@@ -226,7 +226,7 @@ run_call (const HutCliCommand *self,
     { "to", 0, 0, G_OPTION_ARG_FILENAME, &call->to, N_("Write the test pieces to that folder"),
       "DIR" },
     { "formats", 0, 0, G_OPTION_ARG_STRING, &call->formats,
-      N_("Only these, parted by commas: svg, dxf, csv"), "LIST" },
+      N_("Only these, parted by commas: svg, dxf, csv, gcode"), "LIST" },
     { "stock", 0, 0, G_OPTION_ARG_STRING, &call->stock, N_("Only for this stock"), "ID" },
     { "play", 0, 0, G_OPTION_ARG_STRING, &call->play,
       N_("What was read: play of all bars, mm, each time it was measured"), "MM,..." },

@@ -115,13 +115,11 @@ export_design (const HutCliCommand *self,
   g_autofree char *source_name = NULL;
   g_auto(GStrv) written = NULL;
   g_autoptr(GError) error = NULL;
-  HutExportOptions options = {
-    .formats = formats,
-    .allowed = (const char *const *) call->allowed,
-  };
+  HutExportOptions options = { .allowed = (const char *const *) call->allowed };
 
   if (design == NULL)
     return status;
+  options.formats = formats != 0 ? formats : hut_formats_usual (design);
   if (!g_str_equal (file, HUT_CLI_STREAM))
     options.source_name = source_name = g_path_get_basename (file);
   if (hut_export_set (design, call->to, &options, NULL, NULL, NULL, &written, &error))
@@ -135,14 +133,14 @@ run_call (const HutCliCommand *self,
           Call *call)
 {
   HutCliStatus status = HUT_CLI_WRONG;
-  HutFormats formats = HUT_FORMAT_USUAL;
+  HutFormats formats = (HutFormats) 0;
   g_auto(GStrv) spread = dup_spread (argv);
   g_auto(GStrv) words = NULL;
   g_autoptr(GError) error = NULL;
   const GOptionEntry options[] = {
     { "to", 0, 0, G_OPTION_ARG_FILENAME, &call->to, N_("Write the set to that folder"), "DIR" },
     { "formats", 0, 0, G_OPTION_ARG_STRING, &call->formats,
-      N_("Only these, parted by commas: svg, dxf, csv"), "LIST" },
+      N_("Only these, parted by commas: svg, dxf, csv, gcode"), "LIST" },
     { "allow", 0, 0, G_OPTION_ARG_STRING_ARRAY, &call->allowed,
       N_("Export although these checks block; the set is marked so"), "CHECK-ID ..." },
     { NULL },

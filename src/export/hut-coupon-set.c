@@ -4,6 +4,7 @@
 #include "config.h"
 #include "export/hut-coupon-set.h"
 #include "design/hut-file.h"
+#include "export/hut-formats.h"
 #include "export/hut-manifest.h"
 #include "export/hut-set-folder.h"
 #include "export/hut-write.h"
@@ -84,16 +85,6 @@ hut_coupon_dup_tool_paths (const HutCoupon *self,
 
 /* ---- files ----------------------------------------------------------------------------------- */
 
-static const struct
-{
-  HutFormats format;
-  const char *suffix;
-  HutPageWriter write;
-} WRITERS[] = {
-  { HUT_FORMAT_SVG, ".svg", hut_write_page_svg },
-  { HUT_FORMAT_DXF, ".dxf", hut_write_page_dxf },
-};
-
 static gboolean
 add_coupon (GPtrArray *files,
             const HutDesign *design,
@@ -106,6 +97,8 @@ add_coupon (GPtrArray *files,
   g_autoptr(GPtrArray) paths
       = hut_coupon_dup_tool_paths (coupon, (HutPoint) { room.u0, room.v0 });
   g_autofree char *name = g_strconcat ("coupon-", stock->id, NULL);
+  guint format_count = 0;
+  const HutSheetFormat *sheet_formats = hut_sheet_formats (&format_count);
   HutWritePage page = {
     .paths = paths,
     .design_name = design->name,
@@ -115,11 +108,11 @@ add_coupon (GPtrArray *files,
   };
 
   hut_cutter_sheet (&design->cutter, stock, &page.width_mm, &page.depth_mm);
-  for (guint i = 0; i < G_N_ELEMENTS (WRITERS); i++)
-    if ((formats & WRITERS[i].format) != 0)
+  for (guint i = 0; i < format_count; i++)
+    if ((formats & sheet_formats[i].format) != 0)
       {
-        g_autofree char *file_name = g_strconcat (name, WRITERS[i].suffix, NULL);
-        GBytes *bytes = WRITERS[i].write (&page, error);
+        g_autofree char *file_name = g_strconcat (name, sheet_formats[i].suffix, NULL);
+        GBytes *bytes = sheet_formats[i].write (&page, error);
 
         if (bytes == NULL)
           return FALSE;
@@ -238,10 +231,10 @@ hut_coupon_set (const HutDesign *design,
   if (stock != NULL && hut_design_get_stock (design, stock) == NULL)
     {
       g_set_error (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT,
-                   "the design has no stock “%s”", stock);
+                   "the design has no stock “%s”; allowed: the id of one", stock);
       return FALSE;
     }
-  if (!hut_set_folder_check (folder, error)
+  if (!hut_formats_check (formats, &design->cutter, error) || !hut_set_folder_check (folder, error)
       || !add_coupons (files, design, stock, formats, error)
       || !add_manifest (files, design, error)
       || !hut_set_folder_write (folder, files, 0.0, &watch, error))

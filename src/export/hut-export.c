@@ -6,6 +6,7 @@
 #include "config.h"
 #include "design/hut-file.h"
 #include "export/hut-export.h"
+#include "export/hut-formats.h"
 #include "export/hut-manifest.h"
 #include "export/hut-set-folder.h"
 #include "export/hut-write.h"
@@ -22,16 +23,6 @@
 
 G_DEFINE_QUARK (hut-export-error-quark, hut_export_error)
 
-static const struct
-{
-  const char *name;
-  HutFormats format;
-} FORMATS[] = {
-  { "svg", HUT_FORMAT_SVG },
-  { "dxf", HUT_FORMAT_DXF },
-  { "csv", HUT_FORMAT_CSV },
-};
-
 /* All that is derived from the design for one export. */
 typedef struct
 {
@@ -43,54 +34,15 @@ typedef struct
   char *mark;           /* the line that says so, or NULL */
 } Work;
 
-gboolean
-hut_formats_parse (const char *list,
-                   HutFormats *formats,
-                   GError **error)
-{
-  g_return_val_if_fail (list != NULL && formats != NULL, FALSE);
-
-  g_auto(GStrv) words = g_strsplit (list, ",", -1);
-  guint found = 0;
-
-  for (guint i = 0; words[i] != NULL; i++)
-    {
-      guint k = 0;
-
-      g_strstrip (words[i]);
-      while (k < G_N_ELEMENTS (FORMATS) && !g_str_equal (words[i], FORMATS[k].name))
-        k++;
-      if (k == G_N_ELEMENTS (FORMATS))
-        {
-          g_set_error (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT,
-                       "no format is called “%s”; allowed: svg, dxf, csv, parted by commas",
-                       words[i]);
-          return FALSE;
-        }
-      found |= FORMATS[k].format;
-    }
-  if (found == 0)
-    {
-      g_set_error_literal (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT,
-                           "no format is named; allowed: svg, dxf, csv, parted by commas");
-      return FALSE;
-    }
-  *formats = (HutFormats) found;
-  return TRUE;
-}
-
 static gboolean
 check_options (const HutExportOptions *options,
+               const HutCutter *cutter,
                GError **error)
 {
   const char *const *known = hut_check_ids ();
 
-  if ((options->formats & HUT_FORMAT_ALL) == 0)
-    {
-      g_set_error_literal (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT,
-                           "no format is chosen; allowed: svg, dxf, csv");
-      return FALSE;
-    }
+  if (!hut_formats_check (options->formats, cutter, error))
+    return FALSE;
   for (guint i = 0; options->allowed != NULL && options->allowed[i] != NULL; i++)
     if (!g_strv_contains (known, options->allowed[i]))
       {
@@ -253,12 +205,6 @@ G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (Work, work_clear)
 
 /* ---- the files ------------------------------------------------------------------------------- */
 
-typedef GBytes *(*SheetWriter) (const HutAssembly *assembly,
-                                const HutPartSet *parts,
-                                const HutSheet *sheet,
-                                const char *mark,
-                                GError **error);
-
 /* @bytes: (transfer full) (nullable) */
 static void
 take_file (GPtrArray *files,
@@ -271,8 +217,8 @@ take_file (GPtrArray *files,
 
 static gboolean
 add_sheets (const Work *self,
-            SheetWriter writer,
-            const char *suffix,
+            const HutSheetFormat *format,
+            guint format_count,
             GPtrArray *files,
             const HutSetWatch *watch,
             GError **error)
@@ -283,18 +229,19 @@ add_sheets (const Work *self,
     {
       const HutSheet *sheet = g_ptr_array_index (self->sheets->sheets, i);
       g_autofree char *stem = hut_sheet_dup_stem (sheet);
-      g_autofree char *name = g_strconcat (stem, suffix, NULL);
+      g_autofree char *name = g_strconcat (stem, format->suffix, NULL);
       g_autoptr(GError) cause = NULL;
 
-      /* Files of both formats count, so that the share never goes back. */
-      const double share_ratio = (files->len + 1.0) / (2.0 * count + 1.0);
+      /* Files of all formats count, so that the share never goes back. */
+      const double share_ratio = (files->len + 1.0) / ((double) format_count * count + 1.0);
 
       const double done_ratio = DERIVED_RATIO + (MADE_RATIO - DERIVED_RATIO) * share_ratio;
 
       if (!hut_set_watch_tell (watch, MIN (done_ratio, MADE_RATIO), name, error))
         return FALSE;
 
-      GBytes *bytes = writer (self->assembly, self->parts, sheet, self->mark, &cause);
+      GBytes *bytes = hut_write_sheet_page (self->assembly, self->parts, sheet, self->mark,
+                                            format->write, &cause);
 
       if (bytes == NULL)
         {
@@ -349,12 +296,13 @@ make_files (const Work *self,
     .overrides = (const char *const *) self->overrides->pdata,
   };
 
-  if ((options->formats & HUT_FORMAT_SVG) != 0
-      && !add_sheets (self, hut_write_marked_svg, ".svg", files, watch, error))
-    return NULL;
-  if ((options->formats & HUT_FORMAT_DXF) != 0
-      && !add_sheets (self, hut_write_marked_dxf, ".dxf", files, watch, error))
-    return NULL;
+  guint format_count = 0;
+  const HutSheetFormat *sheet_formats = hut_sheet_formats (&format_count);
+
+  for (guint i = 0; i < format_count; i++)
+    if ((options->formats & sheet_formats[i].format) != 0
+        && !add_sheets (self, &sheet_formats[i], format_count, files, watch, error))
+      return NULL;
   if ((options->formats & HUT_FORMAT_CSV) != 0)
     {
       take_file (files, CUT_LIST_NAME,
@@ -402,7 +350,7 @@ hut_export_set (const HutDesign *design,
   const HutSetWatch watch = { progress, user_data, cancellable };
   g_auto(Work) work = { NULL };
 
-  if (!check_options (options, error) || !hut_set_watch_tell (&watch, 0.0, DESIGN_NAME, error))
+  if (!check_options (options, &design->cutter, error) || !hut_set_watch_tell (&watch, 0.0, DESIGN_NAME, error))
     return FALSE;
   work_init (&work, design);
   if (!check_blocking (&work, options->allowed, error) || !hut_set_folder_check (folder, error)

@@ -20,8 +20,8 @@ typedef enum
   HUT_FORMAT_SVG = 1 << 0,
   HUT_FORMAT_DXF = 1 << 1,
   HUT_FORMAT_CSV = 1 << 2,
-  HUT_FORMAT_ALL = 7,
-  HUT_FORMAT_USUAL = 7 /* where none is named */
+  HUT_FORMAT_PLAIN = 7, /* what serves any cutter */
+  HUT_FORMAT_GCODE = 1 << 3,
 } HutFormats;
 
 /* Check id under which a part blocks that checks let pass and that still fits no sheet. */
@@ -41,6 +41,10 @@ void hut_export_add_unplaced (GPtrArray *findings,
 
 /* "svg,dxf,csv" -> flags; FALSE with HUT_EXPORT_ERROR_FORMAT naming what is allowed. */
 gboolean hut_formats_parse (const char *list, HutFormats *formats, GError **error);
+/* Where none is named: the plain ones, and G-code for a laser all of whose recipes have power. */
+HutFormats hut_formats_usual (const HutDesign *design);
+/* FALSE with HUT_EXPORT_ERROR_FORMAT when there is none, or one that the cutter does not take. */
+gboolean hut_formats_check (HutFormats formats, const HutCutter *cutter, GError **error);
 
 typedef struct
 {

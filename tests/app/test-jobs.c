@@ -86,7 +86,7 @@ an_export_writes_the_files_that_it_names (void **state)
   g_autofree char *parent = g_dir_make_tmp ("hut-jobs-XXXXXX", NULL);
   g_autofree char *folder = g_build_filename (parent, "set", NULL);
   g_autoptr(HutExportJob) job
-      = hut_export_job_new (design, folder, HUT_FORMAT_ALL, NULL, "a.hutch");
+      = hut_export_job_new (design, folder, HUT_FORMAT_PLAIN, NULL, "a.hutch");
   g_autoptr(GAsyncResult) result = NULL;
   g_autoptr(GError) error = NULL;
   g_auto(GStrv) written = NULL;
@@ -107,7 +107,7 @@ a_cancelled_export_leaves_nothing (void **state)
   g_autoptr(HutDesign) design = hut_design_new ();
   g_autofree char *parent = g_dir_make_tmp ("hut-jobs-XXXXXX", NULL);
   g_autofree char *folder = g_build_filename (parent, "set", NULL);
-  g_autoptr(HutExportJob) job = hut_export_job_new (design, folder, HUT_FORMAT_ALL, NULL, NULL);
+  g_autoptr(HutExportJob) job = hut_export_job_new (design, folder, HUT_FORMAT_PLAIN, NULL, NULL);
   g_autoptr(GAsyncResult) result = NULL;
   g_autoptr(GError) error = NULL;
 

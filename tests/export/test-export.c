@@ -115,7 +115,7 @@ has (GStrv names,
   return g_strv_contains ((const char *const *) names, name);
 }
 
-static const HutExportOptions EVERYTHING = { .formats = HUT_FORMAT_ALL };
+static const HutExportOptions EVERYTHING = { .formats = HUT_FORMAT_PLAIN };
 
 /* ---- what is in a set ------------------------------------------------------------------------ */
 
@@ -265,7 +265,7 @@ manifest_lists_every_file_with_its_size_and_sha_256 (void **state)
 {
   const Place *place = *state;
   g_autoptr(HutDesign) design = new_example ();
-  const HutExportOptions options = { .formats = HUT_FORMAT_ALL, .source_name = "bench.hutch" };
+  const HutExportOptions options = { .formats = HUT_FORMAT_PLAIN, .source_name = "bench.hutch" };
   g_auto(GStrv) written = export (design, place->out, &options);
   g_autofree char *canonical = hut_design_to_xml (design);
   g_autofree char *hash = g_compute_checksum_for_string (G_CHECKSUM_SHA256, canonical, -1);
@@ -312,7 +312,7 @@ another_check_that_is_allowed_does_not_help (void **state)
 {
   g_autoptr(HutDesign) design = new_blocked_example ();
   const char *const allowed[] = { "bed.part", NULL };
-  const HutExportOptions options = { .formats = HUT_FORMAT_ALL, .allowed = allowed };
+  const HutExportOptions options = { .formats = HUT_FORMAT_PLAIN, .allowed = allowed };
   g_autofree char *message = refuse (*state, design, &options, HUT_EXPORT_ERROR_BLOCKED);
 
   assert_non_null (strstr (message, "opening.outside"));
@@ -326,7 +326,7 @@ overridden_set_is_marked_in_every_file (void **state)
   g_autoptr(HutDesign) again = NULL;
   g_autoptr(GError) error = NULL;
   const char *const allowed[] = { "opening.outside", "bed.part", NULL };
-  const HutExportOptions options = { .formats = HUT_FORMAT_ALL, .allowed = allowed };
+  const HutExportOptions options = { .formats = HUT_FORMAT_PLAIN, .allowed = allowed };
   g_auto(GStrv) written = export (design, place->out, &options);
   g_autofree char *design_file = dup_file (place->out, "design.hutch");
   xmlDoc *doc = read_valid_manifest (place->out);
@@ -359,7 +359,7 @@ allowing_what_does_not_block_leaves_no_mark (void **state)
   const Place *place = *state;
   g_autoptr(HutDesign) design = new_example ();
   const char *const allowed[] = { "opening.outside", NULL };
-  const HutExportOptions options = { .formats = HUT_FORMAT_ALL, .allowed = allowed };
+  const HutExportOptions options = { .formats = HUT_FORMAT_PLAIN, .allowed = allowed };
   g_auto(GStrv) written = export (design, place->out, &options);
 
   for (guint i = 0; written[i] != NULL; i++)
@@ -374,7 +374,7 @@ static void
 bed_too_small_for_anything_leaves_nothing_to_cut (void **state)
 {
   g_autoptr(HutDesign) design = new_example ();
-  HutExportOptions options = { .formats = HUT_FORMAT_ALL, .allowed = hut_check_ids () };
+  HutExportOptions options = { .formats = HUT_FORMAT_PLAIN, .allowed = hut_check_ids () };
   g_autofree char *message = NULL;
   g_autofree char *plain = NULL;
 
@@ -389,7 +389,7 @@ static void
 cut_that_kerf_swallows_cannot_be_overridden (void **state)
 {
   g_autoptr(HutDesign) design = new_example ();
-  const HutExportOptions options = { .formats = HUT_FORMAT_ALL, .allowed = hut_check_ids () };
+  const HutExportOptions options = { .formats = HUT_FORMAT_PLAIN, .allowed = hut_check_ids () };
   HutStock *stock = hut_design_get_stock (design, "ply6");
   g_autofree char *message = NULL;
 
@@ -402,7 +402,7 @@ static void
 design_that_is_not_whole_leaves_nothing_to_cut (void **state)
 {
   g_autoptr(HutDesign) design = new_example ();
-  const HutExportOptions options = { .formats = HUT_FORMAT_ALL, .allowed = hut_check_ids () };
+  const HutExportOptions options = { .formats = HUT_FORMAT_PLAIN, .allowed = hut_check_ids () };
   g_autofree char *message = NULL;
 
   g_free (design->shell.default_stock);
@@ -418,7 +418,7 @@ check_that_does_not_exist_is_refused_with_a_list_of_those_that_do (void **state)
 {
   g_autoptr(HutDesign) design = new_example ();
   const char *const allowed[] = { "opening.outside", "opening.typo", NULL };
-  const HutExportOptions options = { .formats = HUT_FORMAT_ALL, .allowed = allowed };
+  const HutExportOptions options = { .formats = HUT_FORMAT_PLAIN, .allowed = allowed };
   g_autofree char *message = refuse (*state, design, &options, HUT_EXPORT_ERROR_FORMAT);
 
   assert_non_null (strstr (message, "“opening.typo”"));
@@ -456,7 +456,7 @@ format_lists_are_read (void **state)
     guint formats; /* 0: refused */
   } cases[] = {
     { "svg", HUT_FORMAT_SVG },
-    { "svg,dxf,csv", HUT_FORMAT_ALL },
+    { "svg,dxf,csv", HUT_FORMAT_PLAIN },
     { " dxf , csv ", HUT_FORMAT_DXF | HUT_FORMAT_CSV },
     { "csv,csv", HUT_FORMAT_CSV },
     { "", 0 },
@@ -561,7 +561,7 @@ static void
 random_designs_give_a_set_or_a_reason (void **state)
 {
   const Place *place = *state;
-  const HutExportOptions options = { .formats = HUT_FORMAT_ALL, .allowed = hut_check_ids () };
+  const HutExportOptions options = { .formats = HUT_FORMAT_PLAIN, .allowed = hut_check_ids () };
   guint sets = 0;
 
   for (guint64 seed = 1; seed <= RANDOM_DESIGNS; seed++)

@@ -414,15 +414,21 @@ cuts_of (const HutGcodeRun *run)
 
 static void
 assert_inside (const HutGcodeRun *run,
-               const HutSheet *sheet)
+               const HutSheet *sheet,
+               guint64 seed)
 {
+  const double slack_mm = 1e-9; /* what the test itself rounds */
+
   for (guint i = 0; i < run->moves->len; i++)
     for (guint k = 0; k <= 16; k++)
       {
         double x, y;
 
         hut_gcode_move_point (&g_array_index (run->moves, HutGcodeMove, i), k / 16.0, &x, &y);
-        assert_true (x >= 0.0 && y >= 0.0 && x <= sheet->width_mm && y <= sheet->depth_mm);
+        if (!(x >= -slack_mm && y >= -slack_mm && x <= sheet->width_mm + slack_mm
+              && y <= sheet->depth_mm + slack_mm))
+          fail_msg ("seed %" G_GUINT64_FORMAT ": (%.7f, %.7f) is outside of %g x %g", seed, x, y,
+                    sheet->width_mm, sheet->depth_mm);
       }
 }
 
@@ -447,7 +453,7 @@ check_sheet (const HutAssembly *assembly,
   g_autoptr(GArray) cuts = cuts_of (run);
   g_autoptr(GArray) edges = described_edges (root, described);
 
-  assert_inside (run, sheet);
+  assert_inside (run, sheet, seed);
   assert_near_mm (total_mm (cuts) / sheet->stock->passes, total_mm (edges),
                   0.001 * edges->len + 0.01);
   if (cuts->len <= MOVES_MAX)
