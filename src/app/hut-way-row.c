@@ -41,12 +41,12 @@ dup_servers (const HutLedgerRow *row)
 {
   g_autoptr(GString) names = g_string_new (NULL);
 
-  for (guint i = 0; i < row->openings->len; i++)
+  for (guint i = 0; i < row->servers->len; i++)
     {
-      const HutOpening *opening = g_ptr_array_index (row->openings, i);
+      const HutServer *server = &g_array_index (row->servers, HutServer, i);
 
       g_string_append_printf (names, "%s%s", i > 0 ? ", " : "",
-                              *opening->name != '\0' ? opening->name : opening->id);
+                              *server->name != '\0' ? server->name : server->id);
     }
   return g_string_free (g_steal_pointer (&names), FALSE);
 }
@@ -57,16 +57,16 @@ dup_way (HutWayRow *self,
 {
   g_autofree char *head = dup_head (row->service), *servers = dup_servers (row);
 
-  if (row->openings->len == 0 && self->no_room)
+  if (row->servers->len == 0 && self->no_room)
     /* Translators: %s is the size of a plug or hose */
     return g_strdup_printf (_("Head %s: no wall has a free place for it."), head);
-  if (row->openings->len == 0)
+  if (row->servers->len == 0)
     /* Translators: %s is the size of a plug or hose */
     return g_strdup_printf (_("Head %s: no way out yet"), head);
   if (row->passing_count == 0)
     /* Translators: size of a plug or hose; names of openings */
     return g_strdup_printf (_("Head %s: does not pass %s"), head, servers);
-  if (row->openings->len > 1)
+  if (row->servers->len > 1)
     /* Translators: size of a plug or hose; names of openings */
     return g_strdup_printf (_("Head %s: more than one way, %s"), head, servers);
   /* Translators: size of a plug or hose; name of an opening */
@@ -79,15 +79,15 @@ show_state (HutWayRow *self,
 {
   const gboolean done = row->passing_count > 0;
   const char *icon = !done                     ? "hut-severity-blocks-symbolic"
-                     : row->openings->len > 1 ? "hut-severity-warns-symbolic"
+                     : row->servers->len > 1 ? "hut-severity-warns-symbolic"
                                               : "object-select-symbolic";
 
   gtk_image_set_from_icon_name (self->state, icon);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->state), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   /* Translators: state of a service in the ledger */
                                   done ? _("Done") : _("Not done"), -1);
-  gtk_widget_set_visible (GTK_WIDGET (self->make), row->openings->len == 0);
-  gtk_widget_set_visible (GTK_WIDGET (self->show), row->openings->len > 0);
+  gtk_widget_set_visible (GTK_WIDGET (self->make), row->servers->len == 0);
+  gtk_widget_set_visible (GTK_WIDGET (self->show), row->servers->len > 0);
 }
 
 static void
@@ -125,9 +125,8 @@ on_show (HutWayRow *self)
   g_autoptr(GPtrArray) ledger = hut_ledger_new (hut_session_get_design (self->session));
   const HutLedgerRow *row = hut_ledger_find (ledger, self->service);
 
-  if (row != NULL && row->openings->len > 0)
-    hut_session_select (self->session,
-                        ((const HutOpening *)g_ptr_array_index (row->openings, 0))->id);
+  if (row != NULL && row->servers->len > 0)
+    hut_session_select (self->session, g_array_index (row->servers, HutServer, 0).id);
 }
 
 static void

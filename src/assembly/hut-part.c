@@ -47,7 +47,7 @@ hut_part_free (HutPart *self)
   g_free (self->id);
   g_free (self->label);
   hut_region_free (self->region);
-  g_ptr_array_unref (self->marks);
+  g_clear_pointer (&self->marks, g_ptr_array_unref);
   g_free (self);
 }
 

@@ -1,4 +1,4 @@
-/* src/checks/hut-check-service.c: leads, hoses and ducts against the openings that serve them.
+/* src/checks/hut-check-service.c: leads, hoses and ducts against what serves them.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-checks"
 #include "config.h"
@@ -25,53 +25,81 @@ add_missing (HutChecking *self,
   hut_finding_set_item (finding, service->id);
 }
 
+static const char *
+server_name (const HutServer *server)
+{
+  return hut_check_name (server->name, server->id);
+}
+
+static void
+add_place (HutChecking *self,
+           HutFinding *finding,
+           const HutServer *server)
+{
+  const HutPlacedHole *hole = hut_assembly_get_hole (self->assembly, server->id);
+
+  if (hole != NULL)
+    hut_finding_add_place (finding, hut_check_panel (self->assembly, hole->panel), hole->bounds);
+}
+
 static void
 add_tight (HutChecking *self,
            const HutService *service,
-           const HutOpening *opening)
+           const HutServer *server)
 {
-  const HutAssembly *assembly = self->assembly;
-  const HutPlacedHole *hole = hut_assembly_get_hole (assembly, opening->id);
   const HutHead head = hut_head_of (service);
-  const HutGate gate = hut_gate_of (opening);
   double is_mm, must_mm;
   HutFinding *finding = hut_checking_add (
       self, "service.tight", HUT_SEVERITY_BLOCKS,
-      gate.round || head.round
+      server->gate.round || head.round
           ? N_ ("The head of {other} does not pass {what}: it is {is} mm across; {must} mm are "
                 "needed.")
           : N_ ("The head of {other} does not pass {what}: of its {must} mm, {is} mm go through."));
 
-  hut_pass_numbers (&gate, head, &is_mm, &must_mm);
-  hut_finding_set_names (finding, hut_check_name (opening->name, opening->id),
-                         service_name (service));
+  hut_pass_numbers (&server->gate, head, &is_mm, &must_mm);
+  hut_finding_set_names (finding, server_name (server), service_name (service));
   hut_finding_set_numbers (finding, is_mm, must_mm);
-  hut_finding_set_item (finding, opening->id);
-  if (hole != NULL)
-    hut_finding_add_place (finding, hut_check_panel (assembly, hole->panel), hole->bounds);
+  hut_finding_set_item (finding, server->id);
+  add_place (self, finding, server);
 }
 
 static void
 add_doubled (HutChecking *self,
              const HutLedgerRow *row)
 {
-  const HutOpening *last = g_ptr_array_index (row->openings, row->openings->len - 1);
+  const guint count = row->servers->len;
   HutFinding *finding = hut_checking_add (
       self, "service.doubled", HUT_SEVERITY_WARNS,
       N_ ("{is} openings serve {what}; {must} is enough."));
 
   hut_finding_set_names (finding, service_name (row->service), NULL);
-  hut_finding_set_numbers (finding, row->openings->len, 1.0);
-  hut_finding_set_item (finding, last->id);
-  for (guint i = 0; i < row->openings->len; i++)
-    {
-      const HutOpening *opening = g_ptr_array_index (row->openings, i);
-      const HutPlacedHole *hole = hut_assembly_get_hole (self->assembly, opening->id);
+  hut_finding_set_numbers (finding, count, 1.0);
+  hut_finding_set_item (finding, g_array_index (row->servers, HutServer, count - 1).id);
+  for (guint i = 0; i < count; i++)
+    add_place (self, finding, &g_array_index (row->servers, HutServer, i));
+}
 
-      if (hole != NULL)
-        hut_finding_add_place (finding, hut_check_panel (self->assembly, hole->panel),
-                               hole->bounds);
-    }
+/* A gland, grommet or clamp closes round lines of some thicknesses only. */
+static void
+check_line (HutChecking *self,
+            const HutService *service,
+            const HutServer *server)
+{
+  const double line_mm = service->line_mm;
+  const gboolean thin = line_mm < server->line_min_mm - HUT_CHECK_TOLERANCE_MM;
+  HutFinding *finding;
+
+  if (server->line_max_mm <= 0.0
+      || (!thin && line_mm <= server->line_max_mm + HUT_CHECK_TOLERANCE_MM))
+    return;
+  finding = hut_checking_add (
+      self, "service.line", HUT_SEVERITY_WARNS,
+      thin ? N_ ("{other} is {is} mm thick; {what} closes round lines from {must} mm on.")
+           : N_ ("{other} is {is} mm thick; {what} closes round lines up to {must} mm."));
+  hut_finding_set_names (finding, server_name (server), service_name (service));
+  hut_finding_set_numbers (finding, line_mm, thin ? server->line_min_mm : server->line_max_mm);
+  hut_finding_set_item (finding, server->id);
+  add_place (self, finding, server);
 }
 
 void
@@ -83,11 +111,17 @@ hut_check_service (HutChecking *self)
     {
       const HutLedgerRow *row = g_ptr_array_index (ledger, i);
 
-      if (row->openings->len == 0)
+      if (row->servers->len == 0)
         add_missing (self, row->service);
-      for (guint k = 0; row->passing_count == 0 && k < row->openings->len; k++)
-        add_tight (self, row->service, g_ptr_array_index (row->openings, k));
-      if (row->openings->len > 1)
+      for (guint k = 0; k < row->servers->len; k++)
+        {
+          const HutServer *server = &g_array_index (row->servers, HutServer, k);
+
+          if (row->passing_count == 0)
+            add_tight (self, row->service, server);
+          check_line (self, row->service, server);
+        }
+      if (row->servers->len > 1)
         add_doubled (self, row);
     }
 }

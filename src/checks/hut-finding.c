@@ -39,6 +39,7 @@ static const char *const check_ids[] = {
   "opening.splice",
   "safety.caution",
   "service.doubled",
+  "service.line",
   "service.missing",
   "service.tight",
   "shell.inside",

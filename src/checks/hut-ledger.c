@@ -4,24 +4,56 @@
 #include "config.h"
 #include "checks/hut-ledger.h"
 
+static void
+add_server (HutLedgerRow *self,
+            HutServer server)
+{
+  server.passes = server.carries || hut_pass_lets (&server.gate, hut_head_of (self->service));
+  self->passing_count += server.passes ? 1 : 0;
+  g_array_append_val (self->servers, server);
+}
+
+static void
+add_hardware (HutLedgerRow *self,
+              const HutHardware *hardware,
+              const HutItem *item)
+{
+  HutServer server = { .id = hardware->id, .name = hardware->name };
+
+  if (item == NULL)
+    return; /* a finding of its own */
+  server.carries = item->pass_width_mm <= 0.0;
+  server.gate
+      = (HutGate) { item->pass_round, item->pass_width_mm, item->pass_height_mm,
+                    item->pass_round ? item->pass_width_mm / 2.0 : 0.0 };
+  server.line_min_mm = item->line_min_mm;
+  server.line_max_mm = item->line_max_mm;
+  add_server (self, server);
+}
+
 static HutLedgerRow *
 row_new (const HutDesign *design,
          const HutService *service)
 {
   HutLedgerRow *self = g_new0 (HutLedgerRow, 1);
-  const HutHead head = hut_head_of (service);
 
   self->service = service;
-  self->openings = g_ptr_array_new ();
+  self->servers = g_array_new (FALSE, FALSE, sizeof (HutServer));
   for (guint i = 0; i < design->openings->len; i++)
     {
-      HutOpening *opening = g_ptr_array_index (design->openings, i);
-      const HutGate gate = hut_gate_of (opening);
+      const HutOpening *opening = g_ptr_array_index (design->openings, i);
 
-      if (g_strcmp0 (opening->serves, service->id) != 0)
-        continue;
-      g_ptr_array_add (self->openings, opening);
-      self->passing_count += hut_pass_lets (&gate, head) ? 1 : 0;
+      if (g_strcmp0 (opening->serves, service->id) == 0)
+        add_server (self, (HutServer) { .id = opening->id,
+                                        .name = opening->name,
+                                        .gate = hut_gate_of (opening) });
+    }
+  for (guint i = 0; i < design->hardware->len; i++)
+    {
+      const HutHardware *hardware = g_ptr_array_index (design->hardware, i);
+
+      if (g_strcmp0 (hardware->serves, service->id) == 0)
+        add_hardware (self, hardware, hut_design_get_hardware_item (design, hardware));
     }
   return self;
 }
@@ -44,7 +76,7 @@ hut_ledger_row_free (HutLedgerRow *self)
 {
   if (self == NULL)
     return;
-  g_clear_pointer (&self->openings, g_ptr_array_unref);
+  g_clear_pointer (&self->servers, g_array_unref);
   g_free (self);
 }
 

@@ -91,6 +91,78 @@ two_holes_for_one_lead_are_told (void **state)
   hut_check_case_assert (hut_check_case_get (c, "service.doubled", 0), HUT_SEVERITY_WARNS, 2, 1);
 }
 
+/* A gland of 16.5, for lines of 4 to 8, through which a head of 14 passes; or, with 0, a connector. */
+static void
+add_gland (HutDesign *design,
+           const char *service,
+           double pass_mm)
+{
+  HutItem *item = hut_item_new ("gland");
+  HutItemCut cut = { .role = HUT_CUT_BODY, .shape = HUT_CUT_ROUND, .diameter_mm = 16.5 };
+  HutHardware *hardware;
+
+  item->pass_width_mm = item->pass_height_mm = pass_mm;
+  item->pass_round = TRUE;
+  item->line_min_mm = 4.0;
+  item->line_max_mm = 8.0;
+  g_array_append_val (item->cuts, cut);
+  g_ptr_array_add (design->items, item);
+  hardware = hut_hardware_new ("entry", "gland", back);
+  g_free (hardware->serves);
+  hardware->serves = g_strdup (service);
+  g_ptr_array_add (design->hardware, hardware);
+}
+
+static void
+hardware_serves_as_well (void **state)
+{
+  HutDesign *design = hut_check_case_design ();
+  g_autoptr(HutCheckCase) c = NULL;
+  HutService *lead = add_lead (design, "lead");
+
+  lead->head_width_mm = lead->head_height_mm = 9.0; /* hypot (9, 9) + 1 = 13.73 */
+  lead->line_mm = 5.0;
+  add_gland (design, "lead", 14.0);
+  c = hut_check_case_new (design);
+  assert_int_equal (hut_check_case_count (c, "service.missing"), 0);
+  assert_int_equal (hut_check_case_count (c, "service.tight"), 0);
+  assert_int_equal (hut_check_case_count (c, "service.line"), 0);
+}
+
+static void
+a_connector_carries_what_it_does_not_pass (void **state)
+{
+  HutDesign *design = hut_check_case_design ();
+  g_autoptr(HutCheckCase) c = NULL;
+
+  add_lead (design, "lead")->line_mm = 5.0;
+  add_gland (design, "lead", 0.0);
+  c = hut_check_case_new (design);
+  assert_int_equal (hut_check_case_count (c, "service.tight"), 0);
+}
+
+static void
+a_gland_closes_round_some_lines_only (void **state)
+{
+  HutDesign *thin = hut_check_case_design (), *thick = hut_check_case_design ();
+  g_autoptr(HutCheckCase) c = NULL, d = NULL;
+
+  add_lead (thin, "lead")->line_mm = 3.0;
+  add_gland (thin, "lead", 0.0);
+  c = hut_check_case_new (thin);
+  hut_check_case_assert (
+      hut_check_case_find (c, "service.line",
+                           "lead is 3 mm thick; entry closes round lines from 4 mm on."),
+      HUT_SEVERITY_WARNS, 3, 4);
+  add_lead (thick, "lead")->line_mm = 9.5;
+  add_gland (thick, "lead", 0.0);
+  d = hut_check_case_new (thick);
+  hut_check_case_assert (
+      hut_check_case_find (d, "service.line",
+                           "lead is 9.5 mm thick; entry closes round lines up to 8 mm."),
+      HUT_SEVERITY_WARNS, 9.5, 8);
+}
+
 static void
 the_ledger_has_a_row_per_service (void **state)
 {
@@ -102,9 +174,9 @@ the_ledger_has_a_row_per_service (void **state)
   serve (hut_check_case_add_round (design, "hole", back, 100, 60, 35), "mains");
   ledger = hut_ledger_new (design);
   assert_int_equal (ledger->len, 2);
-  assert_int_equal (hut_ledger_find (ledger, "mains")->openings->len, 1);
+  assert_int_equal (hut_ledger_find (ledger, "mains")->servers->len, 1);
   assert_int_equal (hut_ledger_find (ledger, "mains")->passing_count, 1);
-  assert_int_equal (hut_ledger_find (ledger, "spare")->openings->len, 0);
+  assert_int_equal (hut_ledger_find (ledger, "spare")->servers->len, 0);
   assert_null (hut_ledger_find (ledger, "none"));
 }
 
@@ -116,6 +188,9 @@ main (void)
     cmocka_unit_test (a_hole_that_lets_the_plug_through_is_enough),
     cmocka_unit_test (a_tight_hole_is_told_with_both_numbers),
     cmocka_unit_test (two_holes_for_one_lead_are_told),
+    cmocka_unit_test (hardware_serves_as_well),
+    cmocka_unit_test (a_connector_carries_what_it_does_not_pass),
+    cmocka_unit_test (a_gland_closes_round_some_lines_only),
     cmocka_unit_test (the_ledger_has_a_row_per_service),
   };
 
