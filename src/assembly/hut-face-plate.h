@@ -10,10 +10,10 @@
 #define HUT_PLATE_ROOM_MM 2.0
 /* Plate over its opening and over the item's flange, on each side, mm. Own choice: twice the way from
  * a screw to the plate's edge; common practice asks for 8. */
-#define HUT_PLATE_OVERLAP_MM 14.0
-/* From the middle of a plate's screw to its edges, mm: twice the hole, as acrylic wants it (common
- * practice, no source). */
-#define HUT_PLATE_SCREW_MM 7.0
+#define HUT_PLATE_OVERLAP_MM 16.0
+/* From the middle of a plate's screw to its edges, mm. Own choice: more than twice the hole, as
+ * acrylic wants it (common practice, no source), and a web of 6 beside it. */
+#define HUT_PLATE_SCREW_MM 8.0
 #define HUT_PLATE_RADIUS_MM 3.0
 #define HUT_PLATE_THREAD_MM 3.0
 #define HUT_PLATE_SCREWS 4

@@ -7,7 +7,7 @@
 #include "assembly/hut-hardware-placing.h"
 
 /* Lengths in which wood screws are sold, mm (common practice, no source). */
-static const double wood_lengths_mm[] = { 10, 12, 13, 16, 20, 25, 30, 35, 40, 45, 50, 60 };
+static const double wood_lengths_mm[] = { HUT_WOOD_SCREW_SHORTEST_MM, 12, 13, 16, 20, 25, 30, 35, 40, 45, 50, 60 };
 
 double
 hut_wood_screw_length_mm (double most_mm)

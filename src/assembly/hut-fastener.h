@@ -11,6 +11,8 @@
 #define HUT_BOLT_SHOWS_MM 2.0
 /* A wood screw's point stays so far from the other face, mm (common practice, no source). */
 #define HUT_SCREW_POINT_MM 1.5
+/* The shortest usual wood screw, mm. */
+#define HUT_WOOD_SCREW_SHORTEST_MM 10.0
 /* Thread that a wood screw has in the panel at least, in diameters (from memory, EN 1995-1-1 8.7.1). */
 #define HUT_SCREW_BITE_RATIO 4.0
 

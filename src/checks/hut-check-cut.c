@@ -39,11 +39,13 @@ rects_meet (const HutRect *a,
   return hut_check_rects_apart_mm (a, b) <= 0.0;
 }
 
-/* Whether an opening check has marked that web before: it says the same, by the opening's name. */
+/* Whether another check has marked that web before: it says the same, by the opening's name. @blocks:
+ * of a web that will not survive only one that blocks as well says the same. */
 static gboolean
 is_told_already (const HutChecking *self,
                  HutPanelId panel,
-                 const HutWeb *web)
+                 const HutWeb *web,
+                 gboolean blocks)
 {
   const HutRect rect = { MIN (web->a.u, web->b.u), MIN (web->a.v, web->b.v),
                          MAX (web->a.u, web->b.u), MAX (web->a.v, web->b.v) };
@@ -52,8 +54,11 @@ is_told_already (const HutChecking *self,
     {
       const HutFinding *finding = g_ptr_array_index (self->findings, i);
 
+      if (blocks && strcmp (finding->check, "fastener.web") != 0)
+        continue;
       if (strcmp (finding->check, "opening.edge") != 0
-          && strcmp (finding->check, "opening.overlap") != 0)
+          && strcmp (finding->check, "opening.overlap") != 0
+          && strcmp (finding->check, "fastener.web") != 0)
         continue;
       for (guint k = 0; k < finding->places->len; k++)
         {
@@ -79,7 +84,7 @@ check_web (HutChecking *self,
   if (!hut_region_find_web (part->region, must_mm - HUT_CHECK_TOLERANCE_MM, &web))
     return;
   blocks = web.width_mm < must_mm * WEB_BLOCKS_RATIO;
-  if (!blocks && is_told_already (self, panel->id, &web))
+  if (is_told_already (self, panel->id, &web, blocks))
     return;
   finding = add_finding (
       self, part, "cut.web", blocks ? HUT_SEVERITY_BLOCKS : HUT_SEVERITY_WARNS,

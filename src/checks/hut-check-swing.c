@@ -41,6 +41,8 @@ other_name (const HutAssembly *assembly,
     case HUT_AROUND_BAFFLE:
       if (approach->kind == HUT_SOLID_BAFFLE)
         return hut_baffle_name (approach->side);
+      if (approach->kind == HUT_SOLID_HARDWARE)
+        return hut_check_item_name (assembly->design, approach->other);
       return hut_panel_name ((HutPanelId) { HUT_SHELL_BASE, approach->side });
     case HUT_AROUND_WALL:
       return wall_name (approach->side);

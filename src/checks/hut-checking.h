@@ -66,5 +66,8 @@ void hut_check_glazing (HutChecking *self);
 void hut_check_baffle (HutChecking *self);
 void hut_check_window (HutChecking *self);
 void hut_check_service (HutChecking *self);
+void hut_check_depth (HutChecking *self);
+void hut_check_mount (HutChecking *self);
+void hut_check_fastener (HutChecking *self);
 void hut_check_cut (HutChecking *self);
 void hut_check_caution (HutChecking *self);

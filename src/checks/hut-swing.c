@@ -99,9 +99,28 @@ section_span (const Section *section,
 
 /* ---- who moves, who stands ----------------------------------------------------------------- */
 
+/* Leads bend, and a hinge turns with the lid: neither can be hit. */
+static gboolean
+yields (const HutAssembly *assembly,
+        const HutSolid *solid,
+        gboolean as_obstacle)
+{
+  const HutHardware *hardware = solid->kind == HUT_SOLID_HARDWARE
+                                    ? hut_design_get_hardware (assembly->design, solid->item)
+                                    : NULL;
+  const HutItem *item
+      = hardware != NULL ? hut_design_get_hardware_item (assembly->design, hardware) : NULL;
+
+  if (solid->kind == HUT_SOLID_LEADS)
+    return TRUE;
+  /* What a latch or a stay has on the base is let go of, or moves along. */
+  return item != NULL && (as_obstacle ? item->span != HUT_SPAN_PANEL : item->span == HUT_SPAN_HINGE);
+}
+
 static void
 add_movers (GArray *movers,
             const Section *section,
+            const HutAssembly *assembly,
             const GArray *solids,
             double end_rad)
 {
@@ -110,7 +129,8 @@ add_movers (GArray *movers,
       const HutSolid *solid = &g_array_index (solids, HutSolid, i);
       Mover mover = { .solid = solid, .span = section_span (section, &solid->box) };
 
-      if (solid->shell != HUT_SHELL_LID || hut_box3_is_empty (&solid->box))
+      if (solid->shell != HUT_SHELL_LID || hut_box3_is_empty (&solid->box)
+          || yields (assembly, solid, FALSE))
         continue;
       hut_turn_init (&mover.turn, section_rect (section, &solid->box), end_rad);
       g_array_append_val (movers, mover);
@@ -165,8 +185,10 @@ add_base (GArray *obstacles,
       const HutSolid *solid = &g_array_index (solids, HutSolid, i);
       const HutPanel *panel = g_ptr_array_index (assembly->panels, solid->panel);
 
-      if (solid->shell == HUT_SHELL_BASE)
-        add_obstacle (obstacles, section, solid->box, hut_panel_id_to_string (panel->id),
+      if (solid->shell == HUT_SHELL_BASE && !yields (assembly, solid, TRUE))
+        add_obstacle (obstacles, section, solid->box,
+                      solid->kind == HUT_SOLID_HARDWARE ? solid->item
+                                                        : hut_panel_id_to_string (panel->id),
                       solid->kind, panel->id.side);
     }
 }
@@ -366,8 +388,8 @@ hut_swing_find (const HutAssembly *assembly,
 
   section = find_section (assembly);
   end_rad = assembly->design->shell.opening_angle_deg * RAD_PER_DEG;
-  add_movers (movers, &section, assembly->solids, end_rad);
-  add_movers (movers, &section, parts->solids, end_rad);
+  add_movers (movers, &section, assembly, assembly->solids, end_rad);
+  add_movers (movers, &section, assembly, parts->solids, end_rad);
 
   add_bodies (obstacles, &section, assembly);
   find_machine (movers, obstacles, assembly->design->shell.swing_clearance_mm,

@@ -20,7 +20,7 @@ typedef struct
   double distance_mm; /* smallest over the whole swing; 0 when it collides */
   double angle_rad;   /* where the smallest occurs (the first collision when it collides) */
   HutSolid solid;     /* the lid's solid that comes nearest */
-  const char *other;  /* id of the machine body, "wall" or "shelf", panel name for the base; lent or static */
+  const char *other;  /* id of the machine body, "wall" or "shelf", panel or hardware of the base; lent or static */
   HutSolidKind kind;  /* of the base's solid */
   HutSide side;       /* which wall of the room; side of the panel for the base */
   HutBox3 box;        /* world, mm: what it comes near to; walls and shelf reach very far */
