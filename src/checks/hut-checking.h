@@ -69,5 +69,8 @@ void hut_check_service (HutChecking *self);
 void hut_check_depth (HutChecking *self);
 void hut_check_mount (HutChecking *self);
 void hut_check_fastener (HutChecking *self);
+void hut_check_lid (HutChecking *self);
+void hut_check_stiffness (HutChecking *self);
+void hut_check_light (HutChecking *self);
 void hut_check_cut (HutChecking *self);
 void hut_check_caution (HutChecking *self);

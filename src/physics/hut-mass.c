@@ -110,14 +110,39 @@ hut_shell_mass (const HutAssembly *assembly,
   for (guint i = 0; i < parts->parts->len; i++)
     {
       const HutPart *part = g_ptr_array_index (parts->parts, i);
-      const HutPanel *panel = g_ptr_array_index (assembly->panels, part->panel);
 
-      if (panel->id.shell == shell)
+      if (part->shell == shell)
         {
           const HutMass mass = hut_part_mass (part, assembly);
 
           hut_mass_add (&sum, &mass);
         }
+    }
+  return sum;
+}
+
+HutMass
+hut_hardware_mass (const HutAssembly *assembly,
+                   HutShellId shell)
+{
+  g_return_val_if_fail (assembly != NULL, (HutMass) { 0 });
+
+  HutMass sum = { 0 };
+
+  for (guint i = 0; i < assembly->hardware->len; i++)
+    {
+      const HutPlacedHardware *placed = g_ptr_array_index (assembly->hardware, i);
+      const HutPanel *panel = g_ptr_array_index (assembly->panels, placed->panel);
+      const HutRect covers = placed->footprint;
+      const HutVec3 at = hut_frame3_to_world (
+          &panel->frame, 0.5 * (covers.u0 + covers.u1), 0.5 * (covers.v0 + covers.v1),
+          placed->face == HUT_FACE_OUTSIDE ? 0 : -panel->thickness_mm);
+      const double share = placed->item->span == HUT_SPAN_PANEL ? 1 : 0.5;
+      const HutMass leaf = hut_mass_point (share * placed->item->mass_kg, at.x * M_PER_MM,
+                                           at.y * M_PER_MM, at.z * M_PER_MM);
+
+      if (panel->id.shell == shell)
+        hut_mass_add (&sum, &leaf);
     }
   return sum;
 }

@@ -3,7 +3,7 @@
  *
  * World frame, metres, kilograms. The moments are about the world's origin, so that those of
  * several bodies add up; centre and inertia follow from the sum. Sheet counts with its measured
- * mean thickness and its stock's density; glue, screws and what is bolted on do not. */
+ * mean thickness and its stock's density; glue and screws do not. */
 #pragma once
 #include "assembly/hut-part.h"
 #include "physics/hut-physics.h"
@@ -23,6 +23,10 @@ HutMass hut_mass_point (double mass_kg, double x_m, double y_m, double z_m);
 HutMass hut_part_mass (const HutPart *part, const HutAssembly *assembly);
 /* All parts that move with the base or with the lid. */
 HutMass hut_shell_mass (const HutAssembly *assembly, const HutPartSet *parts, HutShellId shell);
+
+/* The hardware on a shell, each leaf with its mass (the half of an item that has two) at the middle
+ * of what it covers, on the face that it lies on. */
+HutMass hut_hardware_mass (const HutAssembly *assembly, HutShellId shell);
 
 /* Centre of gravity, m, as numbers; FALSE without mass. */
 gboolean hut_mass_centre (const HutMass *self, double centre_m[3]);

@@ -75,7 +75,9 @@ meets_solids (const GArray *solids,
     {
       const HutSolid *solid = &g_array_index (solids, HutSolid, i);
 
-      if ((solid->kind == HUT_SOLID_STRAP || solid->kind == HUT_SOLID_LEDGE)
+      /* Panels and plates are no boxes, and are there already; hardware has holes of its own. */
+      if ((solid->kind == HUT_SOLID_STRAP || solid->kind == HUT_SOLID_LEDGE
+           || solid->kind == HUT_SOLID_BAFFLE)
           && meets_box (&solid->box, from, to))
         return TRUE;
     }

@@ -7,9 +7,9 @@
  * hut_ray_is_free:
  * @from, @to: ends of the ray, world, mm
  *
- * Against panels with their fingers, openings and windows, glazing, frames, straps and ledges, in
- * space, exact with arcs; lid closed. Touching a border is no hindrance. The machine and the bench
- * do not count.
+ * Against panels with their fingers, openings and windows, glazing, frames, straps, ledges and
+ * baffles, in space, exact with arcs; lid closed. Touching a border is no hindrance. The machine
+ * and the bench do not count.
  */
 gboolean hut_ray_is_free (const HutAssembly *assembly,
                           const HutPartSet *parts,

@@ -130,7 +130,9 @@ add_solids (const Cutting *self,
     {
       const HutSolid *solid = &g_array_index (solids, HutSolid, i);
 
-      if (solid->kind == HUT_SOLID_STRAP || solid->kind == HUT_SOLID_LEDGE)
+      /* Panels and plates are no boxes, and are there already; hardware has holes of its own. */
+      if (solid->kind == HUT_SOLID_STRAP || solid->kind == HUT_SOLID_LEDGE
+          || solid->kind == HUT_SOLID_BAFFLE)
         add_box (self, &solid->box);
     }
 }

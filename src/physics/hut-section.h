@@ -23,9 +23,9 @@ HutRect hut_section_box (HutAxis axis, double at_mm, const HutBox3 *box);
  * @at_mm: of the plane along the axis, world
  * @holes: FALSE: openings and windows count as closed, so that only gaps between panels are left
  *
- * Panels with their fingers, glazing, frames, straps and ledges, lid closed; and under a standing
- * section the bench, as wide as the enclosure. Glazing counts as a wall: what it lets through is a
- * matter of its density. A panel that lies in the plane counts whole.
+ * Panels with their fingers, glazing, frames, straps, ledges and baffles, lid closed; and under a
+ * standing section the bench, as wide as the enclosure. Glazing counts as a wall: what it lets
+ * through is a matter of its density. A panel that lies in the plane counts whole.
  *
  * Returns: (transfer full) (element-type HutRect): mm
  */

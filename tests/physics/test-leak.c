@@ -142,6 +142,30 @@ the_seam_is_seen_from_as_low_as_its_slope_allows (void **state)
 }
 
 static void
+baffles_along_the_seam_hide_it (void **state)
+{
+  HutDesign *design = hut_box_design_new ();
+  Case open, closed;
+
+  ((HutBody *)design->machine.bodies->pdata[0])->box.max.z = 100;
+  open = case_new (hut_design_copy (design));
+  for (HutSide side = HUT_SIDE_FRONT; side <= HUT_SIDE_RIGHT; side++)
+    {
+      HutBaffle *baffle = hut_baffle_new (side);
+
+      g_free (baffle->stock);
+      baffle->stock = g_strdup ("wall");
+      g_ptr_array_add (design->baffles, baffle);
+    }
+  closed = case_new (design);
+  assert_int_equal (closed.assembly->strips->len, 4);
+  for (HutSide side = HUT_SIDE_FRONT; side <= HUT_SIDE_RIGHT; side++)
+    assert_true (names_gap (&open, side) && !names_gap (&closed, side));
+  case_clear (&open);
+  case_clear (&closed);
+}
+
+static void
 a_box_without_seam_in_sight_is_dark (void **state)
 {
   Case here = box_with_block (30);
@@ -406,6 +430,7 @@ main (void)
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (a_line_across_a_sheet_with_a_round_hole_is_in_two_pieces),
     cmocka_unit_test (the_seam_is_seen_from_as_low_as_its_slope_allows),
+    cmocka_unit_test (baffles_along_the_seam_hide_it),
     cmocka_unit_test (a_box_without_seam_in_sight_is_dark),
     cmocka_unit_test (round_holes_in_the_front_are_named_when_rays_through_them_meet_the_block),
     cmocka_unit_test (what_a_service_fills_is_closed),

@@ -162,9 +162,9 @@ compare (const HutDesign *design,
   for (const xmlNode *part = hut_described_first (described, "part"); part != NULL;
        part = hut_described_next (part))
     {
-      g_autofree char *panel = hut_described_dup_text (part, "panel");
+      g_autofree char *moves_with = hut_described_dup_text (part, "shell");
 
-      if (g_str_has_prefix (panel, shell == HUT_SHELL_LID ? "lid-" : "base-"))
+      if (g_str_equal (moves_with, shell == HUT_SHELL_LID ? "lid" : "base"))
         add_part (&sum, part, design);
     }
   if (sum.mass == 0)
@@ -211,6 +211,9 @@ parts_of_random_designs_weigh_what_their_description_weighs (void **state)
       described = hut_described_first (xmlDocGetRootElement (document), "parts");
       compare (design, assembly, parts, described, HUT_SHELL_BASE, seed);
       compare (design, assembly, parts, described, HUT_SHELL_LID, seed);
+      for (HutShellId shell = HUT_SHELL_BASE; shell < HUT_SHELL_COUNT; shell++)
+        assert_near (hut_hardware_mass (assembly, shell).mass_kg,
+                     hut_assembly_hardware_mass_kg (assembly, shell), 1e-12);
     }
 }
 
