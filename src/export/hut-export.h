@@ -22,6 +22,9 @@ typedef enum
   HUT_FORMAT_CSV = 1 << 2,
   HUT_FORMAT_PLAIN = 7, /* what serves any cutter */
   HUT_FORMAT_GCODE = 1 << 3,
+  HUT_FORMAT_PDF_A4 = 1 << 4, /* full size on paper */
+  HUT_FORMAT_PDF_A3 = 1 << 5,
+  HUT_FORMAT_PDF_LETTER = 1 << 6,
 } HutFormats;
 
 /* Check id under which a part blocks that checks let pass and that still fits no sheet. */

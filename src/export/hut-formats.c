@@ -4,6 +4,7 @@
 #include "config.h"
 #include "export/hut-formats.h"
 #include "export/hut-gcode.h"
+#include "export/hut-pdf.h"
 
 #define CSV_NAME "csv"
 
@@ -11,6 +12,9 @@ static const HutSheetFormat SHEET_FORMATS[] = {
   { "svg", HUT_FORMAT_SVG, ".svg", hut_write_page_svg },
   { "dxf", HUT_FORMAT_DXF, ".dxf", hut_write_page_dxf },
   { "gcode", HUT_FORMAT_GCODE, ".gcode", hut_write_page_gcode },
+  { "pdf-a4", HUT_FORMAT_PDF_A4, "-a4.pdf", hut_write_page_pdf_a4 },
+  { "pdf-a3", HUT_FORMAT_PDF_A3, "-a3.pdf", hut_write_page_pdf_a3 },
+  { "pdf-letter", HUT_FORMAT_PDF_LETTER, "-letter.pdf", hut_write_page_pdf_letter },
 };
 
 const HutSheetFormat *
