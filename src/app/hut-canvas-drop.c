@@ -1,4 +1,4 @@
-/* src/app/hut-canvas-drop.c: openings from the shelf, dropped onto a panel.
+/* src/app/hut-canvas-drop.c: openings and hardware from the shelf, dropped onto a panel.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * While the thing hovers over a panel it is already part of the design, inside a gesture of the
@@ -7,7 +7,9 @@
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
 #include "app/hut-canvas-private.h"
+#include "app/hut-item-type.h"
 #include "app/hut-opening-type.h"
+#include "app/hut-session-hardware.h"
 #include <glib/gi18n.h>
 
 /* Drag events carry no modifiers: ask the pointer itself. */
@@ -24,16 +26,57 @@ control_is_held (GtkWidget *widget)
   return (held & GDK_CONTROL_MASK) != 0;
 }
 
+static gboolean
+has_model (const HutCanvas *self)
+{
+  return self->drag.model != NULL || self->drag.model_item != NULL;
+}
+
+static void
+take_value (HutCanvas *self,
+            const GValue *value)
+{
+  if (has_model (self) || value == NULL)
+    return;
+  if (G_VALUE_HOLDS (value, HUT_TYPE_OPENING))
+    self->drag.model = hut_opening_copy (g_value_get_boxed (value));
+  else if (G_VALUE_HOLDS (value, HUT_TYPE_ITEM))
+    self->drag.model_item = hut_item_copy (g_value_get_boxed (value));
+}
+
 /* The value is there at once for drags within the program; others may take a while. */
 static gboolean
 take_model (HutCanvas *self,
             GtkDropTarget *target)
 {
-  const GValue *value = gtk_drop_target_get_value (target);
+  take_value (self, gtk_drop_target_get_value (target));
+  return has_model (self);
+}
 
-  if (self->drag.model == NULL && value != NULL && G_VALUE_HOLDS (value, HUT_TYPE_OPENING))
-    self->drag.model = hut_opening_copy (g_value_get_boxed (value));
-  return self->drag.model != NULL;
+static const char *
+model_name (const HutCanvas *self)
+{
+  return self->drag.model != NULL ? self->drag.model->name
+                                  : gettext (self->drag.model_item->name);
+}
+
+static HutRect
+model_bounds (const HutCanvas *self)
+{
+  return self->drag.model != NULL
+             ? hut_snap_opening_bounds (self->drag.model)
+             : hut_item_bounds (self->drag.model_item, 0, HUT_HOLE_MEDIUM);
+}
+
+static const char *
+add_model (HutCanvas *self,
+           HutPanelId panel,
+           HutPoint at)
+{
+  if (self->drag.model != NULL)
+    return hut_session_add_opening (self->session, self->drag.model, panel, at);
+  return hut_session_add_hardware (self->session, self->drag.model_item, model_name (self), panel,
+                                   at);
 }
 
 static void
@@ -56,7 +99,7 @@ preview_at (HutCanvas *self,
   HutPoint at;
 
   if (!take_model (self, target)
-      || !hut_canvas_find_stop (self, self->drag.item, hut_snap_opening_bounds (self->drag.model),
+      || !hut_canvas_find_stop (self, self->drag.item, model_bounds (self),
                                 (HutPoint){ x, y }, !control_is_held (GTK_WIDGET (self)), &panel,
                                 &at))
     {
@@ -72,10 +115,10 @@ preview_at (HutCanvas *self,
       return TRUE;
     }
 
-  /* Translators: what Undo takes back; %s is an opening, such as "Round hole 30". */
-  g_autofree char *label = g_strdup_printf (_ ("Add %s"), self->drag.model->name);
+  /* Translators: what Undo takes back; %s is an opening, such as "Round hole 30", or hardware. */
+  g_autofree char *label = g_strdup_printf (_ ("Add %s"), model_name (self));
   hut_session_begin_gesture (self->session, label);
-  self->drag.item = g_strdup (hut_session_add_opening (self->session, self->drag.model, panel, at));
+  self->drag.item = g_strdup (add_model (self, panel, at));
   if (self->drag.item == NULL)
     hut_session_cancel_gesture (self->session);
   return self->drag.item != NULL;
@@ -104,7 +147,7 @@ static void
 on_leave (GtkDropTarget *target,
           HutCanvas *self)
 {
-  if (self->drag.kind == HUT_DRAG_DROP || self->drag.model != NULL)
+  if (self->drag.kind == HUT_DRAG_DROP || has_model (self))
     {
       self->drag.kind = HUT_DRAG_DROP;
       hut_canvas_cancel_drag (self);
@@ -118,8 +161,7 @@ on_drop (GtkDropTarget *target,
          double y,
          HutCanvas *self)
 {
-  if (self->drag.model == NULL && G_VALUE_HOLDS (value, HUT_TYPE_OPENING))
-    self->drag.model = hut_opening_copy (g_value_get_boxed (value));
+  take_value (self, value);
   /* It goes where the preview is: what the hand saw last counts. */
   if (self->drag.item == NULL && !preview_at (self, target, x, y))
     {
@@ -136,8 +178,10 @@ on_drop (GtkDropTarget *target,
 void
 hut_canvas_drop_init (HutCanvas *self)
 {
-  GtkDropTarget *target = gtk_drop_target_new (HUT_TYPE_OPENING, GDK_ACTION_COPY);
+  GtkDropTarget *target = gtk_drop_target_new (G_TYPE_INVALID, GDK_ACTION_COPY);
+  GType types[] = { HUT_TYPE_OPENING, HUT_TYPE_ITEM };
 
+  gtk_drop_target_set_gtypes (target, types, G_N_ELEMENTS (types));
   gtk_drop_target_set_preload (target, TRUE);
   g_signal_connect (target, "enter", G_CALLBACK (on_enter), self);
   g_signal_connect (target, "motion", G_CALLBACK (on_motion), self);

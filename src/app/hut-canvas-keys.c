@@ -6,6 +6,7 @@
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
 #include "app/hut-canvas-private.h"
+#include "app/hut-session-hardware.h"
 
 /* How far an arrow key moves the selected item, mm; issue: 1, with Shift 10, with Ctrl 0.1. */
 #define NUDGE_MM 1.0
@@ -89,6 +90,22 @@ duplicate_action (GtkWidget *widget,
                   GVariant *parameter)
 {
   hut_session_duplicate_selected (HUT_CANVAS (widget)->session);
+}
+
+static void
+flip_action (GtkWidget *widget,
+             const char *name,
+             GVariant *parameter)
+{
+  hut_session_flip_selected (HUT_CANVAS (widget)->session);
+}
+
+static void
+turn_action (GtkWidget *widget,
+             const char *name,
+             GVariant *parameter)
+{
+  hut_session_turn_selected (HUT_CANVAS (widget)->session);
 }
 
 static void
@@ -188,6 +205,8 @@ hut_canvas_keys_class_init (GtkWidgetClass *klass)
   gtk_widget_class_install_action (klass, "canvas.previous", NULL, step_action);
   gtk_widget_class_install_action (klass, "canvas.delete", NULL, delete_action);
   gtk_widget_class_install_action (klass, "canvas.duplicate", NULL, duplicate_action);
+  gtk_widget_class_install_action (klass, "canvas.flip", NULL, flip_action);
+  gtk_widget_class_install_action (klass, "canvas.turn", NULL, turn_action);
   gtk_widget_class_install_action (klass, "canvas.unselect", NULL, unselect_action);
 
   bind_arrow (klass, GDK_KEY_Left, GDK_KEY_KP_Left, -1, 0);
@@ -199,6 +218,8 @@ hut_canvas_keys_class_init (GtkWidgetClass *klass)
   gtk_widget_class_add_binding_action (klass, GDK_KEY_BackSpace, 0, "canvas.delete", NULL);
   gtk_widget_class_add_binding_action (klass, GDK_KEY_d, GDK_CONTROL_MASK, "canvas.duplicate",
                                        NULL);
+  gtk_widget_class_add_binding_action (klass, GDK_KEY_f, 0, "canvas.flip", NULL);
+  gtk_widget_class_add_binding_action (klass, GDK_KEY_t, 0, "canvas.turn", NULL);
   gtk_widget_class_add_binding (klass, GDK_KEY_Return, 0, activate, NULL);
   gtk_widget_class_add_binding (klass, GDK_KEY_KP_Enter, 0, activate, NULL);
   gtk_widget_class_add_binding (klass, GDK_KEY_Escape, 0, escape, NULL);

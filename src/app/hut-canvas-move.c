@@ -345,6 +345,7 @@ finish_drag (HutCanvas *self)
   self->drag.kind = HUT_DRAG_NONE;
   g_clear_pointer (&self->drag.item, g_free);
   g_clear_pointer (&self->drag.model, hut_opening_free);
+  g_clear_pointer (&self->drag.model_item, hut_item_free);
   hut_canvas_forget_stop (self);
   hut_canvas_update_cursor (self);
   gtk_widget_queue_draw (GTK_WIDGET (self));

@@ -25,6 +25,7 @@ typedef struct
   double grab_x, grab_y; /* px: from the pointer to the item's middle, or to the corner it sizes */
   double last_x, last_y; /* px: of panning */
   HutOpening *model;     /* owned: of a drop */
+  HutItem *model_item;   /* owned: of a drop of hardware, in place of `model` */
   HutPanelId target;     /* panel under the dragged thing */
   gboolean has_target;
 } HutDrag;

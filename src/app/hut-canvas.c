@@ -164,7 +164,11 @@ hut_canvas_dup_description (HutCanvas *self)
   const HutPanel *panel = g_ptr_array_index (assembly->panels, hole->panel);
   const HutOpening *opening = hut_design_get_opening (assembly->design, item);
   const HutWindow *window = hut_design_get_window (assembly->design, item);
-  const char *name = opening != NULL ? opening->name : window != NULL ? window->name : item;
+  const HutHardware *hardware = hut_design_get_hardware (assembly->design, item);
+  const char *name = opening != NULL    ? opening->name
+                     : window != NULL   ? window->name
+                     : hardware != NULL ? hardware->name
+                                        : item;
   g_autofree char *left
       = hut_quantity_dup_text_with_unit (HUT_QUANTITY_LENGTH, self->units, hole->centre.u);
   g_autofree char *bottom

@@ -10,6 +10,7 @@ struct _HutFindingRow
 
   GtkImage *icon;
   GtkLabel *number, *severity, *sentence;
+  GtkButton *fix;
 
   const char *style; /* CSS class that is set; static */
 };
@@ -27,6 +28,12 @@ hut_finding_row_show (HutListRow *row,
   gtk_label_set_text (self->number, number);
   gtk_label_set_text (self->severity, content->heading);
   gtk_label_set_text (self->sentence, content->text);
+  gtk_widget_set_visible (GTK_WIDGET (self->fix), content->fix != NULL);
+  if (content->fix != NULL)
+    {
+      gtk_button_set_label (self->fix, content->fix);
+      gtk_actionable_set_action_target (GTK_ACTIONABLE (self->fix), "u", content->number - 1);
+    }
   if (g_strcmp0 (self->style, content->style) == 0)
     return;
   if (self->style != NULL)
@@ -49,6 +56,7 @@ hut_finding_row_class_init (HutFindingRowClass *class)
   gtk_widget_class_bind_template_child (widget_class, HutFindingRow, number);
   gtk_widget_class_bind_template_child (widget_class, HutFindingRow, severity);
   gtk_widget_class_bind_template_child (widget_class, HutFindingRow, sentence);
+  gtk_widget_class_bind_template_child (widget_class, HutFindingRow, fix);
 }
 
 static void

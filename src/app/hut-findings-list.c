@@ -6,6 +6,7 @@
 #include "app/hut-finding-row.h"
 #include "app/hut-pick-list.h"
 #include "app/hut-refresh.h"
+#include "app/hut-session-hardware.h"
 #include <glib/gi18n.h>
 #include <locale.h>
 
@@ -76,6 +77,7 @@ refresh (GtkWidget *widget)
   const GPtrArray *findings = hut_session_get_findings (self->session);
   g_autofree HutListContent *contents = g_new0 (HutListContent, MAX (findings->len, 1));
   g_autoptr (GPtrArray) texts = g_ptr_array_new_with_free_func (g_free);
+  g_autoptr (GPtrArray) fixes = g_ptr_array_new_with_free_func (g_free);
 
   for (guint i = 0; i < findings->len; i++)
     {
@@ -83,6 +85,8 @@ refresh (GtkWidget *widget)
 
       g_ptr_array_add (texts,
                        hut_finding_dup_text (finding, translate, localeconv ()->decimal_point));
+      g_ptr_array_add (
+          fixes, hut_finding_dup_fix_text (finding, translate, localeconv ()->decimal_point));
       contents[i] = (HutListContent){
         .id = finding->item,
         .icon_name = looks[finding->severity].icon_name,
@@ -90,6 +94,7 @@ refresh (GtkWidget *widget)
         .heading = _(looks[finding->severity].word),
         .text = g_ptr_array_index (texts, i),
         .number = i + 1,
+        .fix = g_ptr_array_index (fixes, i),
       };
     }
   hut_pick_list_sync (self->picks, contents, findings->len);
@@ -122,6 +127,20 @@ choose (HutFindingsList *self,
   g_signal_emit (self, chosen_signal, 0, (int)position);
 }
 
+/* The list may be a frame behind the findings: then what was pressed is no longer there. */
+static void
+fix_action (GtkWidget *widget,
+            const char *name,
+            GVariant *parameter)
+{
+  HutFindingsList *self = HUT_FINDINGS_LIST (widget);
+  const GPtrArray *findings = hut_session_get_findings (self->session);
+  const guint index = g_variant_get_uint32 (parameter);
+
+  if (!hut_refresh_is_queued (widget) && index < findings->len)
+    hut_session_apply_fix (self->session, g_ptr_array_index (findings, index));
+}
+
 static void
 hut_findings_list_dispose (GObject *object)
 {
@@ -143,6 +162,7 @@ hut_findings_list_class_init (HutFindingsListClass *class)
                                 NULL, NULL, G_TYPE_NONE, 1, G_TYPE_INT);
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/hutchwright/Hutchwright/hut-findings-list.ui");
+  gtk_widget_class_install_action (widget_class, "findings.fix", "u", fix_action);
   gtk_widget_class_bind_template_child (widget_class, HutFindingsList, content);
   gtk_widget_class_bind_template_child (widget_class, HutFindingsList, counts);
   gtk_widget_class_bind_template_child (widget_class, HutFindingsList, stack);

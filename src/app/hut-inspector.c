@@ -3,6 +3,7 @@
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
 #include "app/hut-inspector.h"
+#include "app/hut-hardware-form.h"
 #include "app/hut-opening-form.h"
 #include "app/hut-summary.h"
 #include "app/hut-window-form.h"
@@ -19,6 +20,7 @@ struct _HutInspector
   HutSession *session;
   HutOpeningForm *opening_form;
   HutWindowForm *window_form;
+  HutHardwareForm *hardware_form;
 };
 
 G_DEFINE_TYPE (HutInspector, hut_inspector, GTK_TYPE_WIDGET)
@@ -30,13 +32,19 @@ show_selected (HutInspector *self)
   const char *item = hut_session_get_selected (self->session);
   const HutOpening *opening = item != NULL ? hut_design_get_opening (design, item) : NULL;
   const HutWindow *window = item != NULL ? hut_design_get_window (design, item) : NULL;
-  const char *name = opening != NULL ? opening->name : window != NULL ? window->name : NULL;
+  const HutHardware *hardware = item != NULL ? hut_design_get_hardware (design, item) : NULL;
+  const char *name = opening != NULL    ? opening->name
+                     : window != NULL   ? window->name
+                     : hardware != NULL ? hardware->name
+                                        : NULL;
 
   hut_opening_form_set_item (self->opening_form, opening != NULL ? item : NULL);
   hut_window_form_set_item (self->window_form, window != NULL ? item : NULL);
+  hut_hardware_form_set_item (self->hardware_form, hardware != NULL ? item : NULL);
   gtk_stack_set_visible_child_name (self->stack, opening != NULL  ? "opening"
                                                  : window != NULL ? "window"
-                                                                  : "summary");
+                                                 : hardware != NULL ? "hardware"
+                                                                    : "summary");
   gtk_widget_set_visible (self->duplicate, name != NULL);
   gtk_widget_set_visible (self->delete, name != NULL);
   if (name == NULL)
@@ -87,9 +95,11 @@ hut_inspector_new (HutSession *session)
   self->session = g_object_ref (session);
   self->opening_form = HUT_OPENING_FORM (hut_opening_form_new (session));
   self->window_form = HUT_WINDOW_FORM (hut_window_form_new (session));
+  self->hardware_form = HUT_HARDWARE_FORM (hut_hardware_form_new (session));
   gtk_stack_add_named (self->stack, hut_summary_new (session), "summary");
   gtk_stack_add_named (self->stack, GTK_WIDGET (self->opening_form), "opening");
   gtk_stack_add_named (self->stack, GTK_WIDGET (self->window_form), "window");
+  gtk_stack_add_named (self->stack, GTK_WIDGET (self->hardware_form), "hardware");
   g_signal_connect_object (session, "selection-changed", G_CALLBACK (show_selected), self,
                            G_CONNECT_SWAPPED);
   /* Names change with the design. */

@@ -8,7 +8,7 @@ struct _HutListEntry
 {
   GObject parent_instance;
 
-  char *id, *icon_name, *heading, *text;
+  char *id, *icon_name, *heading, *text, *fix;
   HutListContent content; /* of the strings above */
 };
 
@@ -25,6 +25,7 @@ hut_list_entry_finalize (GObject *object)
   g_free (self->icon_name);
   g_free (self->heading);
   g_free (self->text);
+  g_free (self->fix);
   G_OBJECT_CLASS (hut_list_entry_parent_class)->finalize (object);
 }
 
@@ -62,10 +63,12 @@ update (HutListEntry *self,
   changed |= set_string (&self->icon_name, content->icon_name);
   changed |= set_string (&self->heading, content->heading);
   changed |= set_string (&self->text, content->text);
+  changed |= set_string (&self->fix, content->fix);
   changed |= self->content.number != content->number;
   changed |= g_strcmp0 (self->content.style, content->style) != 0;
   self->content = (HutListContent){
     self->id, self->icon_name, content->style, self->heading, self->text, content->number,
+    self->fix,
   };
   if (changed)
     g_signal_emit (self, changed_signal, 0);

@@ -18,6 +18,7 @@ typedef struct
   const char *heading;
   const char *text;
   guint number; /* 0: none */
+  const char *fix; /* what its button does, or NULL: no button */
 } HutListContent;
 
 /* (transfer none): lent until the entry is updated. */

@@ -27,10 +27,13 @@ locate_position (const HutDesign *design,
 {
   HutOpening *opening = hut_design_get_opening (design, item);
   HutWindow *window = opening == NULL ? hut_design_get_window (design, item) : NULL;
+  HutHardware *hardware = hut_design_get_hardware (design, item);
 
   if (opening != NULL)
     return &opening->at;
-  return window != NULL ? &window->at : NULL;
+  if (window != NULL)
+    return &window->at;
+  return hardware != NULL ? &hardware->at : NULL;
 }
 
 static int

@@ -3,6 +3,7 @@
 #define G_LOG_DOMAIN "hut-draw"
 #include "config.h"
 #include "draw/hut-flat-panel.h"
+#include "draw/hut-flat-hardware.h"
 #include <glib/gi18n-lib.h>
 
 /* Own choice, px. */
@@ -61,7 +62,7 @@ draw_window_ground (const HutFlatScene *scene,
   cairo_restore (ink->cr);
 }
 
-/* Glazing and frame lie behind the panel: hidden lines. */
+/* Glazing and frame lie behind the panel: hidden lines. So do face plates, unless they lie before it. */
 static void
 draw_plates (const HutFlatScene *scene,
              guint index)
@@ -77,7 +78,7 @@ draw_plates (const HutFlatScene *scene,
         continue;
       hut_flat_view_to_px (&scene->view, scene->layout, index, (HutPoint){ 0.0, 0.0 }, &x, &y);
       hut_ink_path (ink, plate->region->outer, x, y, scene->view.scale_px_per_mm);
-      hut_ink_line (ink, HUT_LINE_HIDDEN, PLATE_LINE_PX);
+      hut_ink_line (ink, plate->depth0_mm < 0.0 ? HUT_LINE_SOLID : HUT_LINE_HIDDEN, PLATE_LINE_PX);
       hut_ink_colour (ink, ink->palette->window_line);
       cairo_stroke (ink->cr);
     }
@@ -93,7 +94,11 @@ draw_hole_name (const HutFlatScene *scene,
   const HutDesign *design = scene->assembly->design;
   const HutOpening *opening = hut_design_get_opening (design, hole->item);
   const HutWindow *window = hut_design_get_window (design, hole->item);
-  const char *name = opening != NULL ? opening->name : window != NULL ? window->name : NULL;
+  const HutHardware *hardware = hut_design_get_hardware (design, hole->item);
+  const char *name = opening != NULL    ? opening->name
+                     : window != NULL   ? window->name
+                     : hardware != NULL ? hardware->name
+                                        : NULL;
   const HutPxRect px = hut_flat_scene_rect (scene, hole->panel, hole->bounds);
   double width_px, height_px;
 
@@ -171,6 +176,7 @@ hut_flat_panel_draw (const HutFlatScene *scene,
         draw_window_ground (scene, hole);
     }
   draw_plates (scene, index);
+  hut_flat_hardware_draw (scene, index);
   stroke_outline (scene, index);
   for (guint i = 0; i < holes->len; i++)
     {

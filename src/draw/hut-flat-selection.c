@@ -153,6 +153,8 @@ hut_flat_item_has_handles (const HutAssembly *assembly,
 {
   const HutOpening *opening = hut_design_get_opening (assembly->design, item);
 
+  if (hut_design_get_hardware (assembly->design, item) != NULL)
+    return FALSE; /* its sizes are its item's */
   return opening == NULL || opening->shape != HUT_SHAPE_PATTERN;
 }
 
