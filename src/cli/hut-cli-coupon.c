@@ -226,8 +226,8 @@ run_call (const HutCliCommand *self,
     { "to", 0, 0, G_OPTION_ARG_FILENAME, &call->to, N_("Write the test pieces to that folder"),
       "DIR" },
     { "formats", 0, 0, G_OPTION_ARG_STRING, &call->formats,
-      N_("Only these, parted by commas: svg, dxf, csv, gcode, pdf-a4, pdf-a3, "
-         "pdf-letter"), "LIST" },
+      N_("Only these, parted by commas: svg, dxf, csv, gcode, dxf-r12, "
+         "pdf-a4, pdf-a3, pdf-letter"), "LIST" },
     { "stock", 0, 0, G_OPTION_ARG_STRING, &call->stock, N_("Only for this stock"), "ID" },
     { "play", 0, 0, G_OPTION_ARG_STRING, &call->play,
       N_("What was read: play of all bars, mm, each time it was measured"), "MM,..." },

@@ -7,13 +7,11 @@
  * reading every written file with it in the tests. */
 #define G_LOG_DOMAIN "hut-export"
 #include "config.h"
-#include "format/hut-number.h"
+#include "export/hut-dxf-pair.h"
 #include "export/hut-tool-path.h"
 #include "export/hut-write.h"
 #include <math.h>
 
-/* Decimals of a bulge: a ratio, times a radius of up to metres still right to 1e-9 mm. */
-#define BULGE_DECIMALS 12
 /* Handles below this one belong to the fixed parts. */
 #define FIRST_HANDLE 0x40u
 
@@ -75,61 +73,6 @@ static const char TAIL[] = "0 ENDSEC|0 SECTION|2 OBJECTS|"
                            "0 DICTIONARY|5 D|330 C|100 AcDbDictionary|281 1|0 ENDSEC|0 EOF|";
 
 static void
-append_pair (GString *file,
-             int code,
-             const char *value)
-{
-  g_string_append_printf (file, "%3d\r\n%s\r\n", code, value);
-}
-
-static void
-append_short (GString *file,
-              const char *notation)
-{
-  g_auto(GStrv) pairs = g_strsplit (notation, "|", -1);
-
-  for (guint i = 0; pairs[i] != NULL; i++)
-    {
-      const char *blank = strchr (pairs[i], ' ');
-
-      if (blank != NULL)
-        append_pair (file, (int) g_ascii_strtoll (pairs[i], NULL, 10), blank + 1);
-    }
-}
-
-/* A real number always has a decimal mark, so that strict readers see its type. */
-static void
-append_real (GString *file,
-             int code,
-             double value,
-             guint decimals)
-{
-  char buffer[HUT_NUMBER_SIZE];
-
-  hut_number_fixed (buffer, value, decimals);
-  g_string_append_printf (file, "%3d\r\n%s%s\r\n", code, buffer,
-                          strchr (buffer, '.') != NULL ? "" : ".0");
-}
-
-static void
-append_point (GString *file,
-              int code,
-              HutPoint p)
-{
-  append_real (file, code, p.u, HUT_WRITE_DECIMALS);
-  append_real (file, code + 10, p.v, HUT_WRITE_DECIMALS);
-}
-
-static void
-append_point_3 (GString *file,
-                int code,
-                HutPoint p)
-{
-  append_point (file, code, p);
-  append_real (file, code + 20, 0.0, HUT_WRITE_DECIMALS);
-}
-
-static void
 append_handle (GString *file,
                guint handle)
 {
@@ -143,11 +86,11 @@ begin_entity (GString *file,
               HutLayer layer,
               const char *subclass)
 {
-  append_pair (file, 0, type);
+  hut_dxf_pair (file, 0, type);
   append_handle (file, (*handle)++);
-  append_short (file, "330 1F|100 AcDbEntity|");
-  append_pair (file, 8, LAYER_NAMES[layer]);
-  append_pair (file, 100, subclass);
+  hut_dxf_short (file, "330 1F|100 AcDbEntity|");
+  hut_dxf_pair (file, 8, LAYER_NAMES[layer]);
+  hut_dxf_pair (file, 100, subclass);
 }
 
 static void
@@ -160,9 +103,9 @@ begin_polyline (GString *file,
   g_autofree char *count_text = g_strdup_printf ("%u", count);
 
   begin_entity (file, "LWPOLYLINE", handle, layer, "AcDbPolyline");
-  append_pair (file, 90, count_text);
-  append_pair (file, 70, closed ? "1" : "0");
-  append_real (file, 43, 0.0, HUT_WRITE_DECIMALS);
+  hut_dxf_pair (file, 90, count_text);
+  hut_dxf_pair (file, 70, closed ? "1" : "0");
+  hut_dxf_real (file, 43, 0.0, HUT_WRITE_DECIMALS);
 }
 
 static void
@@ -177,8 +120,8 @@ append_closed (GString *file,
   if (hut_path_get_circle (path->closed, &centre, &radius_mm))
     {
       begin_entity (file, "CIRCLE", handle, path->layer, "AcDbCircle");
-      append_point_3 (file, 10, centre);
-      append_real (file, 40, radius_mm, HUT_WRITE_DECIMALS);
+      hut_dxf_point_3 (file, 10, centre);
+      hut_dxf_real (file, 40, radius_mm, HUT_WRITE_DECIMALS);
       return;
     }
   begin_polyline (file, handle, path->layer, count, TRUE);
@@ -186,9 +129,9 @@ append_closed (GString *file,
     {
       const HutVertex *vertex = hut_path_get (path->closed, i);
 
-      append_point (file, 10, vertex->p);
+      hut_dxf_point (file, 10, vertex->p);
       if (vertex->bulge != 0.0)
-        append_real (file, 42, vertex->bulge, BULGE_DECIMALS);
+        hut_dxf_real (file, 42, vertex->bulge, HUT_DXF_BULGE_DECIMALS);
     }
 }
 
@@ -203,7 +146,7 @@ append_strokes (GString *file,
 
       begin_polyline (file, handle, path->layer, stroke->len, FALSE);
       for (guint k = 0; k < stroke->len; k++)
-        append_point (file, 10, g_array_index (stroke, HutPoint, k));
+        hut_dxf_point (file, 10, g_array_index (stroke, HutPoint, k));
     }
 }
 
@@ -221,19 +164,6 @@ count_entities (const GPtrArray *paths)
   return count;
 }
 
-/* Comments of this version are plain ASCII on one line. */
-static void
-append_comment (GString *file,
-                const char *text)
-{
-  g_autofree char *line = g_strdup (text);
-
-  for (char *at = line; *at != '\0'; at++)
-    if (!g_ascii_isprint (*at))
-      *at = '?';
-  append_pair (file, 999, line);
-}
-
 GBytes *
 hut_write_page_dxf (const HutWritePage *page,
                     GError **error)
@@ -246,15 +176,15 @@ hut_write_page_dxf (const HutWritePage *page,
   guint handle = FIRST_HANDLE;
 
   if (page->mark != NULL)
-    append_comment (file, page->mark);
-  append_short (file, BEFORE_SEED);
+    hut_dxf_comment (file, page->mark);
+  hut_dxf_short (file, BEFORE_SEED);
   append_handle (file, FIRST_HANDLE + count_entities (paths));
-  append_short (file, AFTER_SEED);
-  append_pair (file, 9, "$EXTMIN");
-  append_point_3 (file, 10, (HutPoint) { bounds.u0, bounds.v0 });
-  append_pair (file, 9, "$EXTMAX");
-  append_point_3 (file, 10, (HutPoint) { bounds.u1, bounds.v1 });
-  append_short (file, TABLES);
+  hut_dxf_short (file, AFTER_SEED);
+  hut_dxf_pair (file, 9, "$EXTMIN");
+  hut_dxf_point_3 (file, 10, (HutPoint) { bounds.u0, bounds.v0 });
+  hut_dxf_pair (file, 9, "$EXTMAX");
+  hut_dxf_point_3 (file, 10, (HutPoint) { bounds.u1, bounds.v1 });
+  hut_dxf_short (file, TABLES);
   for (guint i = 0; i < paths->len; i++)
     {
       const HutToolPath *path = g_ptr_array_index (paths, i);
@@ -264,7 +194,7 @@ hut_write_page_dxf (const HutWritePage *page,
       else
         append_strokes (file, &handle, path);
     }
-  append_short (file, TAIL);
+  hut_dxf_short (file, TAIL);
   return g_string_free_to_bytes (file);
 }
 

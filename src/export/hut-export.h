@@ -25,6 +25,7 @@ typedef enum
   HUT_FORMAT_PDF_A4 = 1 << 4, /* full size on paper */
   HUT_FORMAT_PDF_A3 = 1 << 5,
   HUT_FORMAT_PDF_LETTER = 1 << 6,
+  HUT_FORMAT_DXF_R12 = 1 << 7, /* for old readers */
 } HutFormats;
 
 /* Check id under which a part blocks that checks let pass and that still fits no sheet. */

@@ -3,6 +3,7 @@
 #define G_LOG_DOMAIN "hut-export"
 #include "config.h"
 #include "export/hut-formats.h"
+#include "export/hut-dxf-r12.h"
 #include "export/hut-gcode.h"
 #include "export/hut-pdf.h"
 
@@ -12,6 +13,7 @@ static const HutSheetFormat SHEET_FORMATS[] = {
   { "svg", HUT_FORMAT_SVG, ".svg", hut_write_page_svg },
   { "dxf", HUT_FORMAT_DXF, ".dxf", hut_write_page_dxf },
   { "gcode", HUT_FORMAT_GCODE, ".gcode", hut_write_page_gcode },
+  { "dxf-r12", HUT_FORMAT_DXF_R12, "-r12.dxf", hut_write_page_dxf_r12 },
   { "pdf-a4", HUT_FORMAT_PDF_A4, "-a4.pdf", hut_write_page_pdf_a4 },
   { "pdf-a3", HUT_FORMAT_PDF_A3, "-a3.pdf", hut_write_page_pdf_a3 },
   { "pdf-letter", HUT_FORMAT_PDF_LETTER, "-letter.pdf", hut_write_page_pdf_letter },

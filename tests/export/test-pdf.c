@@ -1,7 +1,9 @@
 /* tests/export/test-pdf.c: a page in full size on paper, as poppler reads it.
  * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "export/hut-gcode.h"
 #include "export/hut-pdf.h"
 #include "hut-assert.h"
+#include "hut-gcode-run.h"
 #include "hut-scratch.h"
 #include <gio/gio.h>
 #include <string.h>
@@ -395,6 +397,46 @@ papers_without_lines_are_left_out (void **state)
   assert_near (info_number (info, "Pages:"), 3, 0);
 }
 
+/* DXF and SVG are measured against the same numbers in test-dxf.c, to 1e-6 mm. */
+static void
+paper_and_gcode_have_the_cut_length_of_the_model (void **state)
+{
+  g_auto(Desk) desk = { 0 };
+  HutPath *slot = hut_path_new ();
+  g_autofree char *pdf = NULL, *svg = NULL;
+  g_autoptr(GArray) drawn = NULL;
+  double paper_mm = 0.0, gcode_mm = 0.0, model_mm = 0.0;
+
+  desk_init (&desk);
+  hut_path_append (slot, (HutPoint) { 30, 120 }, 0, HUT_EDGE_PLAIN);
+  hut_path_append (slot, (HutPoint) { 60, 120 }, 1, HUT_EDGE_PLAIN);
+  hut_path_append (slot, (HutPoint) { 60, 140 }, 0, HUT_EDGE_PLAIN);
+  hut_path_append (slot, (HutPoint) { 30, 140 }, 0.4, HUT_EDGE_PLAIN);
+  desk_take (&desk, HUT_LAYER_CUT_INSIDE, slot);
+  desk_take (&desk, HUT_LAYER_CUT_INSIDE, hut_path_new_circle ((HutPoint) { 80, 40 }, 21.7));
+  desk_take (&desk, HUT_LAYER_CUT_OUTSIDE, hut_path_new_rect ((HutRect) { 5, 5, 170, 210 }, 33.3));
+  for (guint layer = 0; layer < HUT_LAYER_COUNT; layer++)
+    model_mm += hut_tool_paths_length_mm (desk.paths, (HutLayer) layer);
+
+  pdf = desk_write (&desk, hut_write_page_pdf_a4);
+  svg = dup_page_svg (&desk, pdf, 2);
+  drawn = drawn_paths (svg);
+  for (guint i = 0; i < 3; i++) /* bar and text come behind */
+    paper_mm += g_array_index (drawn, Drawn, i).length_mm;
+
+  g_autoptr(GBytes) gcode = hut_write_page_gcode (&desk.page, NULL);
+  g_autoptr(HutGcodeRun) run = hut_gcode_run (gcode);
+
+  for (guint i = 0; i < run->moves->len; i++)
+    {
+      const HutGcodeMove *move = &g_array_index (run->moves, HutGcodeMove, i);
+
+      gcode_mm += move->rapid ? 0.0 : hut_gcode_move_length_mm (move);
+    }
+  assert_near_mm (gcode_mm, model_mm, 0.01);
+  assert_near_mm (paper_mm, model_mm, 0.02);
+}
+
 static void
 same_page_gives_the_same_bytes (void **state)
 {
@@ -419,6 +461,7 @@ main (void)
     cmocka_unit_test (each_page_has_a_bar_of_100_mm_and_the_first_a_square),
     cmocka_unit_test (plate_over_two_papers_meets_at_the_marks),
     cmocka_unit_test (papers_without_lines_are_left_out),
+    cmocka_unit_test (paper_and_gcode_have_the_cut_length_of_the_model),
     cmocka_unit_test (same_page_gives_the_same_bytes),
   };
 
