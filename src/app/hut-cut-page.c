@@ -21,7 +21,9 @@ struct _HutCutPage
 
   GtkWidget *scroller;
   GtkLabel *sheet_counts, *unplaced, *result, *problem;
-  GtkCheckButton *svg, *dxf, *csv;
+  GtkCheckButton *svg, *dxf, *csv, *gcode, *dxf_r12, *pdf;
+  GtkDropDown *paper;
+  GtkLabel *gcode_why;
   HutCheckedEntry *folder;
   HutBlockingList *blocking;
   GtkWidget *export, *progress_box, *result_box;
@@ -91,6 +93,30 @@ show_sheets (HutCutPage *self)
 
 /* ---- choices --------------------------------------------------------------------------------- */
 
+/* In the order of the list. */
+static const HutFormats PAPERS[]
+    = { HUT_FORMAT_PDF_A4, HUT_FORMAT_PDF_A3, HUT_FORMAT_PDF_LETTER };
+
+static gboolean
+cuts_with_laser (HutCutPage *self)
+{
+  return hut_session_get_design (self->session)->cutter.kind == HUT_CUTTER_LASER;
+}
+
+static void
+show_gcode (HutCutPage *self)
+{
+  const gboolean laser = cuts_with_laser (self);
+
+  gtk_widget_set_sensitive (GTK_WIDGET (self->gcode), laser);
+  gtk_label_set_text (
+      self->gcode_why,
+      laser ? _("For the controller of a laser, with the speed, power and passes of the recipe. "
+                "Try it with the beam off first.")
+            : _("Only for lasers: your cutter is a router, whose plunges, depth per pass and "
+                "spindle are in no recipe here. Its own software reads SVG or DXF."));
+}
+
 static HutFormats
 chosen_formats (HutCutPage *self)
 {
@@ -99,6 +125,12 @@ chosen_formats (HutCutPage *self)
   formats |= gtk_check_button_get_active (self->svg) ? HUT_FORMAT_SVG : 0;
   formats |= gtk_check_button_get_active (self->dxf) ? HUT_FORMAT_DXF : 0;
   formats |= gtk_check_button_get_active (self->csv) ? HUT_FORMAT_CSV : 0;
+  formats |= gtk_check_button_get_active (self->dxf_r12) ? HUT_FORMAT_DXF_R12 : 0;
+  /* Without a laser the choice stands, and waits for one. */
+  if (gtk_check_button_get_active (self->gcode) && cuts_with_laser (self))
+    formats |= HUT_FORMAT_GCODE;
+  if (gtk_check_button_get_active (self->pdf))
+    formats |= PAPERS[MIN (gtk_drop_down_get_selected (self->paper), G_N_ELEMENTS (PAPERS) - 1)];
   return (HutFormats)formats;
 }
 
@@ -165,6 +197,7 @@ static void
 on_derived (HutCutPage *self)
 {
   show_folder_name (self);
+  show_gcode (self);
 }
 
 /* ---- export ---------------------------------------------------------------------------------- */
@@ -271,6 +304,11 @@ hut_cut_page_class_init (HutCutPageClass *class)
   gtk_widget_class_bind_template_child (widget_class, HutCutPage, svg);
   gtk_widget_class_bind_template_child (widget_class, HutCutPage, dxf);
   gtk_widget_class_bind_template_child (widget_class, HutCutPage, csv);
+  gtk_widget_class_bind_template_child (widget_class, HutCutPage, gcode);
+  gtk_widget_class_bind_template_child (widget_class, HutCutPage, gcode_why);
+  gtk_widget_class_bind_template_child (widget_class, HutCutPage, dxf_r12);
+  gtk_widget_class_bind_template_child (widget_class, HutCutPage, pdf);
+  gtk_widget_class_bind_template_child (widget_class, HutCutPage, paper);
   gtk_widget_class_bind_template_child (widget_class, HutCutPage, folder);
   gtk_widget_class_bind_template_child (widget_class, HutCutPage, blocking);
   gtk_widget_class_bind_template_child (widget_class, HutCutPage, export);
@@ -307,7 +345,7 @@ hut_cut_page_new (HutSession *session,
   g_signal_connect_object (session, "derived", G_CALLBACK (on_derived), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "file-changed", G_CALLBACK (on_derived), self,
                            G_CONNECT_SWAPPED);
-  show_folder_name (self);
+  on_derived (self);
   show_buttons (self);
   return GTK_WIDGET (self);
 }
