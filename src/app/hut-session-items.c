@@ -364,6 +364,8 @@ remove_stock (HutDesign *design,
   for (guint shell = 0; shell < HUT_SHELL_COUNT; shell++)
     for (guint side = 0; side < HUT_SIDE_COUNT; side++)
       replace_id (&design->shell.stock[shell][side], item, NULL);
+  for (guint i = 0; i < design->extras->len; i++)
+    replace_id (&((HutExtra *)g_ptr_array_index (design->extras, i))->stock, item, heir);
   for (guint i = 0; i < design->baffles->len; i++)
     replace_id (&((HutBaffle *)g_ptr_array_index (design->baffles, i))->stock, item, heir);
   for (guint i = 0; i < design->windows->len; i++)

@@ -4,10 +4,13 @@
 #include "config.h"
 #include "app/hut-shape-page.h"
 #include "app/hut-baffle-row.h"
+#include "app/hut-extra-row.h"
 #include "app/hut-field.h"
 #include "app/hut-form.h"
+#include "app/hut-item-rows.h"
 #include "app/hut-panel-choices.h"
 #include "app/hut-refresh.h"
+#include "app/hut-session-extras.h"
 #include "app/hut-settings.h"
 #include "app/hut-stock-list.h"
 #include <glib/gi18n.h>
@@ -27,7 +30,7 @@ struct _HutShapePage
   GtkWidget *inside_x_field, *inside_y_field, *inside_z_field;
   GtkWidget *hinge_field, *seam_height_field, *hinge_offset_field, *opening_angle_field,
       *swing_clearance_field, *ledge_field, *strap_ratio_field;
-  GtkBox *panel_stocks, *baffles;
+  GtkBox *panel_stocks, *baffles, *extras;
   GtkWidget *panel_stock_fields[HUT_SHELL_COUNT][HUT_SIDE_COUNT];
 
   HutSession *session;
@@ -170,6 +173,34 @@ show_fitted_size (GtkWidget *widget)
   gtk_label_set_text (self->fitted_size, text);
 }
 
+/* ---- extra plates ----------------------------------------------------------------------- */
+
+static GtkWidget *
+new_extra_row (const char *item,
+               gpointer user_data)
+{
+  return hut_extra_row_new (user_data, item);
+}
+
+static void
+show_extras (HutShapePage *self)
+{
+  const GPtrArray *extras = hut_session_get_design (self->session)->extras;
+  g_autoptr (GPtrArray) ids = g_ptr_array_new ();
+
+  for (guint i = 0; i < extras->len; i++)
+    g_ptr_array_add (ids, ((const HutExtra *)g_ptr_array_index (extras, i))->id);
+  hut_item_rows_sync (self->extras, ids, new_extra_row, self->session);
+}
+
+static void
+on_add_extra (HutShapePage *self)
+{
+  g_autofree char *extra = hut_session_add_extra (self->session);
+
+  g_return_if_fail (extra != NULL);
+}
+
 /* ---- what is shown ---------------------------------------------------------------------- */
 
 static void
@@ -180,6 +211,7 @@ on_derived (HutShapePage *self)
   const gboolean hinged = shell->lid != HUT_LID_LIFT_OFF;
   const gboolean has_seam = shell->lid == HUT_LID_HOOD || shell->lid == HUT_LID_LIFT_OFF;
 
+  show_extras (self);
   self->filling = TRUE;
   gtk_switch_set_active (self->fitted, shell->fitted);
   self->filling = FALSE;
@@ -257,6 +289,8 @@ hut_shape_page_class_init (HutShapePageClass *class)
   gtk_widget_class_bind_template_child (widget_class, HutShapePage, default_stock);
   gtk_widget_class_bind_template_child (widget_class, HutShapePage, panel_stocks);
   gtk_widget_class_bind_template_child (widget_class, HutShapePage, baffles);
+  gtk_widget_class_bind_template_child (widget_class, HutShapePage, extras);
+  gtk_widget_class_bind_template_callback (widget_class, on_add_extra);
   gtk_widget_class_bind_template_child (widget_class, HutShapePage, finger_ratio);
   gtk_widget_class_bind_template_child (widget_class, HutShapePage, splice_length_ratio);
   gtk_widget_class_bind_template_child (widget_class, HutShapePage, splice_width_ratio);

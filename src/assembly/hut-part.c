@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-assembly"
 #include "config.h"
+#include "assembly/hut-extra-part.h"
 #include "assembly/hut-part-private.h"
 #include "assembly/hut-strap.h"
 #include "assembly/hut-strip.h"
@@ -79,6 +80,7 @@ hut_part_set_new (const HutAssembly *assembly)
       part->shell = panel->id.shell;
     }
   hut_strip_add_parts (assembly, self);
+  hut_extra_add_parts (assembly, self);
   hut_part_mark_add_all (assembly, self);
   return self;
 }
@@ -100,8 +102,10 @@ hut_part_get_matrix (const HutPart *self,
                      const HutAssembly *assembly,
                      double matrix[16])
 {
-  const HutPanel *panel = g_ptr_array_index (assembly->panels, self->panel);
-  const HutFrame3 *frame = &panel->frame;
+  const HutFrame3 *frame
+      = self->panel == HUT_PART_NO_PANEL
+            ? &self->frame
+            : &((const HutPanel *) g_ptr_array_index (assembly->panels, self->panel))->frame;
   const HutVec3 at = hut_frame3_to_world (frame, 0.0, 0.0, -self->depth_mm);
   const double rows[16] = {
     frame->u.x, frame->v.x, frame->w.x, hut_snap_mm (at.x), /**/

@@ -11,6 +11,7 @@ typedef enum
   HUT_PART_STRAP,
   HUT_PART_BAFFLE,
   HUT_PART_FACE_PLATE,
+  HUT_PART_EXTRA, /* drawn by the user; on no panel */
 } HutPartKind;
 
 /* Work on a part that cuts nothing out of it. */
@@ -33,13 +34,17 @@ typedef struct
   HutPath *path;    /* closed, counter-clockwise, panel frame */
 } HutPartMark;
 
+/* The panel of parts that lie on none. */
+#define HUT_PART_NO_PANEL G_MAXUINT
+
 /* One piece. Its region is in its panel's frame, so pieces of one panel lie where they belong. */
 typedef struct
 {
   HutPartKind kind;
   char *id;              /* "base-front", "lid-top-2", "strap-lid-top-1"; unique, NCName */
   char *label;           /* what is scored on it: short, ASCII */
-  guint panel;           /* index in the assembly */
+  guint panel;           /* index in the assembly, or HUT_PART_NO_PANEL */
+  HutFrame3 frame;       /* world; only without a panel: with one, its panel's frame holds */
   HutShellId shell;      /* what it moves with: not always its panel's */
   const char *item;      /* window id for glazing and frame, hardware id for face plates, else
                           * NULL; lent */

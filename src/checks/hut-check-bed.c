@@ -116,7 +116,7 @@ add_part_finding (HutChecking *self,
                   gboolean sheet)
 {
   const HutAssembly *assembly = self->assembly;
-  const HutPanel *panel = hut_check_panel (assembly, part->panel);
+  const HutPanel *panel = hut_check_part_panel (assembly, part);
   const HutRect bounds = part_bounds (part);
   HutFinding *finding = hut_checking_add (self, sheet ? "stock.sheet" : "bed.part",
                                           HUT_SEVERITY_BLOCKS, message_for (part, sheet));
@@ -131,7 +131,8 @@ add_part_finding (HutChecking *self,
   hut_finding_set_item (finding, part->item != NULL ? part->item
                                  : sheet            ? part->stock->id
                                                     : NULL);
-  hut_finding_add_place (finding, panel, bounds);
+  if (panel != NULL)
+    hut_finding_add_place (finding, panel, bounds);
 }
 
 /* Which of the two is too small; FALSE when the part fits. */

@@ -76,7 +76,7 @@ check_web (HutChecking *self,
            const HutPart *part)
 {
   const double must_mm = part->stock->smallest_web_mm;
-  const HutPanel *panel = hut_check_panel (self->assembly, part->panel);
+  const HutPanel *panel = hut_check_part_panel (self->assembly, part);
   HutFinding *finding;
   gboolean blocks;
   HutWeb web;
@@ -84,13 +84,14 @@ check_web (HutChecking *self,
   if (!hut_region_find_web (part->region, must_mm - HUT_CHECK_TOLERANCE_MM, &web))
     return;
   blocks = web.width_mm < must_mm * WEB_BLOCKS_RATIO;
-  if (is_told_already (self, panel->id, &web, blocks))
+  if (panel != NULL && is_told_already (self, panel->id, &web, blocks))
     return;
   finding = add_finding (
       self, part, "cut.web", blocks ? HUT_SEVERITY_BLOCKS : HUT_SEVERITY_WARNS,
       N_ ("A web of {what} (part {other}) is {is} mm wide; its stock holds {must} mm."));
   hut_finding_set_numbers (finding, web.width_mm, must_mm);
-  hut_finding_add_gap (finding, panel, web.a, web.b);
+  if (panel != NULL)
+    hut_finding_add_gap (finding, panel, web.a, web.b);
 }
 
 /* ---- kerf ---------------------------------------------------------------------------------- */
@@ -140,7 +141,7 @@ check_kerf (HutChecking *self,
 {
   g_autoptr(GError) error = NULL;
   g_autoptr(HutRegion) cut = hut_part_dup_cut (part, &error);
-  const HutPanel *panel = hut_check_panel (self->assembly, part->panel);
+  const HutPanel *panel = hut_check_part_panel (self->assembly, part);
   HutFinding *finding;
   HutRect narrow;
   HutPoint place;
@@ -155,6 +156,8 @@ check_kerf (HutChecking *self,
                          "whose narrowest hole or side "
                          "is {is} mm; the kerf is {must} mm."));
   hut_finding_set_numbers (finding, width_mm, part->stock->kerf_mm);
+  if (panel == NULL)
+    return;
   if (find_named_place (error, &place))
     hut_finding_add_gap (finding, panel, place, place);
   else

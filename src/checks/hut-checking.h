@@ -46,6 +46,8 @@ const char *hut_check_solid_name (const HutAssembly *assembly, const HutSolid *s
 const char *hut_check_part_name (const HutAssembly *assembly, const HutPart *part);
 /* (transfer none) */
 const HutPanel *hut_check_panel (const HutAssembly *assembly, guint index);
+/* (transfer none) (nullable): the panel of a part; NULL when it lies on none. */
+const HutPanel *hut_check_part_panel (const HutAssembly *assembly, const HutPart *part);
 
 /* The two numbers of a part that its bed and sheet do not take, mm: its breadth and what they
  * take, or, when that is no problem, its length and the greatest length that they take at that
@@ -65,6 +67,7 @@ void hut_check_seam (HutChecking *self);
 void hut_check_glazing (HutChecking *self);
 void hut_check_baffle (HutChecking *self);
 void hut_check_window (HutChecking *self);
+void hut_check_extra (HutChecking *self);
 void hut_check_service (HutChecking *self);
 void hut_check_depth (HutChecking *self);
 void hut_check_mount (HutChecking *self);

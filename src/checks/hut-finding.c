@@ -37,6 +37,8 @@ static const char *const check_ids[] = {
   "fastener.window",
   "hardware.item",
   "hardware.leaf",
+  "extra.hole",
+  "extra.outline",
   "joint.butt",
   "joint.fit",
   "joint.web",
@@ -257,6 +259,13 @@ hut_check_panel (const HutAssembly *assembly,
   return g_ptr_array_index (assembly->panels, index);
 }
 
+const HutPanel *
+hut_check_part_panel (const HutAssembly *assembly,
+                      const HutPart *part)
+{
+  return part->panel != HUT_PART_NO_PANEL ? hut_check_panel (assembly, part->panel) : NULL;
+}
+
 const char *
 hut_check_solid_name (const HutAssembly *assembly,
                       const HutSolid *solid)
@@ -272,6 +281,12 @@ const char *
 hut_check_part_name (const HutAssembly *assembly,
                      const HutPart *part)
 {
+  if (part->kind == HUT_PART_EXTRA)
+    {
+      const HutExtra *extra = hut_design_get_extra (assembly->design, part->item);
+
+      return hut_check_name (extra->name, extra->id);
+    }
   if (part->item != NULL)
     return hut_check_item_name (assembly->design, part->item);
   if (part->kind == HUT_PART_BAFFLE)
@@ -506,7 +521,8 @@ hut_check_all (const HutAssembly *assembly,
     hut_check_trouble, hut_check_bed,     hut_check_clearance, hut_check_room,
     hut_check_swing,   hut_check_joint,   hut_check_splice,    hut_check_opening,
     hut_check_seam,    hut_check_glazing, hut_check_window,    hut_check_baffle,
-    hut_check_service, hut_check_depth,   hut_check_mount,     hut_check_fastener,
+    hut_check_service, hut_check_extra,   hut_check_depth,     hut_check_mount,
+    hut_check_fastener,
     hut_check_lid,     hut_check_stiffness, hut_check_light,
     hut_check_cut,     hut_check_caution,
   };

@@ -46,6 +46,13 @@ baffle_equal (gconstpointer a,
 }
 
 static gboolean
+extra_equal (gconstpointer a,
+             gconstpointer b)
+{
+  return hut_extra_equal (a, b);
+}
+
+static gboolean
 window_equal (gconstpointer a,
               gconstpointer b)
 {
@@ -170,6 +177,7 @@ hut_design_equal (const HutDesign *a,
          && items_equal (a->stocks, b->stocks, stock_equal) && shell_equal (&a->shell, &b->shell)
          && joints_equal (&a->joints, &b->joints)
          && items_equal (a->baffles, b->baffles, baffle_equal)
+         && items_equal (a->extras, b->extras, extra_equal)
          && items_equal (a->windows, b->windows, window_equal)
          && items_equal (a->openings, b->openings, opening_equal)
          && items_equal (a->items, b->items, item_equal)

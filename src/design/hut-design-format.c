@@ -235,6 +235,16 @@ new_hardware (void)
   return hut_hardware_new ("", "", (HutPanelId) { HUT_SHELL_BASE, HUT_SIDE_FRONT });
 }
 
+static gpointer
+new_extra (void)
+{
+  HutExtra *extra = hut_extra_new ("");
+
+  g_array_set_size (extra->rects, 0);
+  g_array_set_size (extra->holes, 0);
+  return extra;
+}
+
 static const HutAttributeFormat design_attributes[] = {
   { .name = "version",
     .kind = HUT_VALUE_VERSION,
@@ -256,6 +266,7 @@ static const HutChildFormat design_children[] = {
     new_opening },
   { &hut_baffle_format, HUT_CHILD_ITEMS, offsetof (HutDesign, baffles), 0, HUT_SIDE_COUNT,
     new_baffle },
+  { &hut_extra_format, HUT_CHILD_ITEMS, offsetof (HutDesign, extras), 0, HUT_ITEMS_MAX, new_extra },
   { &hut_item_format, HUT_CHILD_ITEMS, offsetof (HutDesign, items), 0, HUT_ITEMS_MAX,
     hut_item_format_new },
   { &hut_hardware_format, HUT_CHILD_ITEMS, offsetof (HutDesign, hardware), 0, HUT_ITEMS_MAX,

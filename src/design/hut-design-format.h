@@ -27,6 +27,7 @@ extern const HutElementFormat hut_design_format;
 extern const HutElementFormat hut_machine_format;
 extern const HutElementFormat hut_stock_format;
 extern const HutElementFormat hut_baffle_format;
+extern const HutElementFormat hut_extra_format;
 extern const HutElementFormat hut_window_format;
 extern const HutElementFormat hut_opening_format;
 

@@ -47,6 +47,12 @@ new_baffles (void)
 }
 
 static GPtrArray *
+new_extras (void)
+{
+  return g_ptr_array_new_with_free_func ((GDestroyNotify) hut_extra_free);
+}
+
+static GPtrArray *
 new_windows (void)
 {
   return g_ptr_array_new_with_free_func ((GDestroyNotify) hut_window_free);
@@ -88,6 +94,7 @@ hut_design_new_empty (void)
   self->machine.services = new_services ();
   self->stocks = new_stocks ();
   self->baffles = new_baffles ();
+  self->extras = new_extras ();
   self->windows = new_windows ();
   self->openings = new_openings ();
   self->items = new_items ();
@@ -242,6 +249,12 @@ copy_baffle (gconstpointer item)
 }
 
 static gpointer
+copy_extra (gconstpointer item)
+{
+  return hut_extra_copy (item);
+}
+
+static gpointer
 copy_window (gconstpointer item)
 {
   return hut_window_copy (item);
@@ -279,6 +292,7 @@ hut_design_copy (const HutDesign *self)
   copy->cutter.name = g_strdup (self->cutter.name);
   copy->stocks = copy_items (new_stocks (), self->stocks, copy_stock);
   copy->baffles = copy_items (new_baffles (), self->baffles, copy_baffle);
+  copy->extras = copy_items (new_extras (), self->extras, copy_extra);
   copy->windows = copy_items (new_windows (), self->windows, copy_window);
   copy->openings = copy_items (new_openings (), self->openings, copy_opening);
   copy->items = copy_items (new_items (), self->items, copy_item);
@@ -303,6 +317,7 @@ hut_design_free (HutDesign *self)
   g_free (self->cutter.name);
   g_ptr_array_unref (self->stocks);
   g_ptr_array_unref (self->baffles);
+  g_ptr_array_unref (self->extras);
   g_ptr_array_unref (self->windows);
   g_ptr_array_unref (self->openings);
   g_ptr_array_unref (self->items);
@@ -416,7 +431,8 @@ id_is_taken (const HutDesign *self,
 {
   return hut_design_get_stock (self, id) != NULL || hut_design_get_opening (self, id) != NULL
          || hut_design_get_window (self, id) != NULL || hut_design_get_body (self, id) != NULL
-         || hut_design_get_service (self, id) != NULL || hut_design_get_hardware (self, id) != NULL;
+         || hut_design_get_service (self, id) != NULL || hut_design_get_hardware (self, id) != NULL
+         || hut_design_get_extra (self, id) != NULL;
 }
 
 char *

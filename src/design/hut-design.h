@@ -316,6 +316,31 @@ typedef struct
   gboolean sunk;     /* its bolts come from the face across, heads countersunk in the panel */
 } HutHardware;
 
+/* ---- extra plates ---------------------------------------------------------------------------- */
+
+/* A rectangle of an outline, by its middle; the plate's own frame, mm. */
+typedef struct
+{
+  double u_mm, v_mm, width_mm, height_mm;
+} HutExtraRect;
+
+/* A hole: round when the radius is half of both sides. */
+typedef struct
+{
+  double u_mm, v_mm, width_mm, height_mm, radius_mm;
+} HutExtraHole;
+
+/* A flat part that the user draws, cut in the same set: a foot, a bracket, a camera arm. */
+typedef struct
+{
+  char *id, *name;
+  char *stock;
+  guint count;      /* how many of it */
+  double radius_mm; /* of all corners of its outline */
+  GArray *rects;    /* HutExtraRect, >= 1: their union is the outline */
+  GArray *holes;    /* HutExtraHole */
+} HutExtra;
+
 /* ---- the whole ------------------------------------------------------------------------------- */
 
 typedef struct
@@ -330,6 +355,7 @@ typedef struct
   GPtrArray *baffles;  /* HutBaffle */
   GPtrArray *windows;  /* HutWindow */
   GPtrArray *openings; /* HutOpening */
+  GPtrArray *extras;   /* HutExtra */
   GPtrArray *items;    /* HutItem: a copy of each one that `hardware` uses */
   GPtrArray *hardware; /* HutHardware */
   GArray *bits_mm;     /* double: diameters of the owner's flat-bottom bits */
@@ -357,6 +383,7 @@ HutItem *hut_design_get_hardware_item (const HutDesign *self, const HutHardware 
 HutBody *hut_design_get_body (const HutDesign *self, const char *id);
 HutService *hut_design_get_service (const HutDesign *self, const char *id);
 HutBaffle *hut_design_get_baffle (const HutDesign *self, HutSide side);
+HutExtra *hut_design_get_extra (const HutDesign *self, const char *id);
 
 /* A free id of that stem among all items: "vent", "vent-2", ... (transfer full) */
 char *hut_design_dup_free_id (const HutDesign *self, const char *stem) G_GNUC_WARN_UNUSED_RESULT;
@@ -384,6 +411,10 @@ HutBaffle *hut_baffle_new (HutSide side) G_GNUC_WARN_UNUSED_RESULT;
 HutBaffle *hut_baffle_copy (const HutBaffle *self) G_GNUC_WARN_UNUSED_RESULT;
 gboolean hut_baffle_equal (const HutBaffle *a, const HutBaffle *b);
 void hut_baffle_free (HutBaffle *self);
+HutExtra *hut_extra_new (const char *id) G_GNUC_WARN_UNUSED_RESULT;
+HutExtra *hut_extra_copy (const HutExtra *self) G_GNUC_WARN_UNUSED_RESULT;
+gboolean hut_extra_equal (const HutExtra *a, const HutExtra *b);
+void hut_extra_free (HutExtra *self);
 HutWindow *hut_window_new (const char *id, HutPanelId panel) G_GNUC_WARN_UNUSED_RESULT;
 HutWindow *hut_window_copy (const HutWindow *self) G_GNUC_WARN_UNUSED_RESULT;
 gboolean hut_window_equal (const HutWindow *a, const HutWindow *b);
@@ -402,6 +433,7 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutBody, hut_body_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutService, hut_service_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutStock, hut_stock_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutBaffle, hut_baffle_free)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutExtra, hut_extra_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutWindow, hut_window_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutOpening, hut_opening_free)
 

@@ -37,6 +37,8 @@ kind_to_string (HutPartKind kind)
       return "baffle";
     case HUT_PART_FACE_PLATE:
       return "face-plate";
+    case HUT_PART_EXTRA:
+      return "extra";
     }
   g_assert_not_reached ();
 }
@@ -77,12 +79,14 @@ append_what (GString *table,
              const HutAssembly *assembly,
              const HutPart *part)
 {
-  const HutPanel *panel = g_ptr_array_index (assembly->panels, part->panel);
+  const HutPanel *panel = part->panel != HUT_PART_NO_PANEL
+                              ? g_ptr_array_index (assembly->panels, part->panel)
+                              : NULL;
   const HutRect bounds = hut_region_bounds (part->region);
 
   append_field (table, part->id);
   g_string_append_printf (table, ",%s,%s,", kind_to_string (part->kind),
-                          hut_panel_id_to_string (panel->id));
+                          panel != NULL ? hut_panel_id_to_string (panel->id) : "");
   append_field (table, part->stock->id);
   append_number (table, part->thickness_mm, LENGTH_DECIMALS);
   append_number (table, bounds.u1 - bounds.u0, LENGTH_DECIMALS);

@@ -23,6 +23,8 @@ hut_describe_part_kind (HutPartKind kind)
       return "baffle";
     case HUT_PART_FACE_PLATE:
       return "face-plate";
+    case HUT_PART_EXTRA:
+      return "extra";
     }
   g_return_val_if_reached ("panel");
 }
@@ -72,9 +74,14 @@ describe_part (HutXmlOut *out,
   hut_xml_out_text (out, "label", part->label);
   hut_xml_out_text (out, "kind", hut_describe_part_kind (part->kind));
   hut_xml_out_text (out, "shell", part->shell == HUT_SHELL_LID ? "lid" : "base");
-  hut_xml_out_text (out, "panel", hut_describe_panel_name (assembly, part->panel));
+  if (part->panel != HUT_PART_NO_PANEL)
+    hut_xml_out_text (out, "panel", hut_describe_panel_name (assembly, part->panel));
   if (part->item != NULL)
-    hut_xml_out_text (out, part->kind == HUT_PART_FACE_PLATE ? "hardware" : "window", part->item);
+    hut_xml_out_text (out,
+                      part->kind == HUT_PART_FACE_PLATE ? "hardware"
+                      : part->kind == HUT_PART_EXTRA    ? "extra"
+                                                        : "window",
+                      part->item);
   hut_xml_out_text (out, "stock", part->stock->id);
   hut_xml_out_number (out, "thickness", part->thickness_mm);
   hut_xml_out_number (out, "depth", part->depth_mm);

@@ -89,8 +89,6 @@ hut_export_add_unplaced (GPtrArray *findings,
     {
       const guint index = g_array_index (sheets->unplaced, guint, i);
       const HutPart *part = g_ptr_array_index (parts->parts, index);
-      const HutPanel *panel = g_ptr_array_index (assembly->panels, part->panel);
-      const HutPlace place = { TRUE, panel->id, hut_region_bounds (part->region) };
       HutFinding *finding;
 
       if (is_known_misfit (&assembly->design->cutter, part))
@@ -103,7 +101,13 @@ hut_export_add_unplaced (GPtrArray *findings,
       finding->other = g_strdup (part->stock->id);
       finding->item = g_strdup (part->stock->id);
       finding->places = g_array_new (FALSE, FALSE, sizeof (HutPlace));
-      g_array_append_val (finding->places, place);
+      if (part->panel != HUT_PART_NO_PANEL)
+        {
+          const HutPanel *panel = g_ptr_array_index (assembly->panels, part->panel);
+          const HutPlace place = { TRUE, panel->id, hut_region_bounds (part->region) };
+
+          g_array_append_val (finding->places, place);
+        }
       g_ptr_array_insert (findings, (int) count_blocking (findings), finding);
     }
 }

@@ -111,7 +111,8 @@ hut_shell_mass (const HutAssembly *assembly,
     {
       const HutPart *part = g_ptr_array_index (parts->parts, i);
 
-      if (part->shell == shell)
+      /* Plates that the user has drawn are no part of the enclosure. */
+      if (part->shell == shell && part->panel != HUT_PART_NO_PANEL)
         {
           const HutMass mass = hut_part_mass (part, assembly);
 

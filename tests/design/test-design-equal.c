@@ -76,7 +76,8 @@ one_item_less_makes_a_difference (void **state)
   static const gsize lists[] = {
     offsetof (HutDesign, machine.bodies), offsetof (HutDesign, machine.services),
     offsetof (HutDesign, stocks),         offsetof (HutDesign, windows),
-    offsetof (HutDesign, openings),       offsetof (HutDesign, baffles),
+    offsetof (HutDesign, openings),       offsetof (HutDesign, extras),
+    offsetof (HutDesign, baffles),
   };
 
   for (gsize i = 0; i < G_N_ELEMENTS (lists); i++)
