@@ -49,7 +49,8 @@ hut_extra_view_snapshot (GtkWidget *widget,
   if (self->region == NULL)
     return;
   b = hut_region_bounds (self->region);
-  scale = MIN ((width - 2.0 * MARGIN_PX) / (b.u1 - b.u0), (height - 2.0 * MARGIN_PX) / (b.v1 - b.v0));
+  scale = MIN ((width - 2.0 * MARGIN_PX) / (b.u1 - b.u0),
+               (height - 2.0 * MARGIN_PX) / (b.v1 - b.v0));
   if (!(scale > 0.0))
     return;
   cr = gtk_snapshot_append_cairo (
