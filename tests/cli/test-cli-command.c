@@ -87,12 +87,12 @@ a_wrong_call_says_what_is_allowed (void **state)
     { "export a --to", "--to", "--formats LIST" },
     { "export a --to out --no-such", "--no-such", "--allow CHECK-ID" },
     { "export a --to out --allow", "--allow", "--allow CHECK-ID" },
-    { "export a --to out --formats pdf", "pdf", "svg" },
+    { "export a --to out --formats stone", "stone", "svg" },
     { "export a --to out --formats=", "hutchwright: ", "svg" },
     { "render a --view flat", "--to PNG", "--to PNG" },
     { "render a --to x.png", "view", "flat" },
-    { "render a --to x.png --view built", "built", "flat, sheets" },
-    { "render a --to x.png --view flat --lid 30", "--lid", "--size" },
+    { "render a --to x.png --view round", "round", "flat, built, sheets" },
+    { "render a --to x.png --view flat --lid 30", "--lid", "--view built" },
     { "render --view flat --to x.png", "missing", "render FILE" },
     { "render a --to x.png --view flat --size 100", "100", "64 to 16384" },
     { "render a --to x.png --view flat --size 100x", "100x", "64 to 16384" },
@@ -125,8 +125,8 @@ a_wrong_call_leaves_no_file (void **state)
 {
   char *folder = hut_scratch_new ();
   g_autofree char *design = hut_run_write_example (folder, "engraver", "a.hutch");
-  g_autoptr(HutRun) export = run_line ("export a.hutch --to out --formats pdf", folder);
-  g_autoptr(HutRun) render = run_line ("render a.hutch --to x.png --view built", folder);
+  g_autoptr(HutRun) export = run_line ("export a.hutch --to out --formats stone", folder);
+  g_autoptr(HutRun) render = run_line ("render a.hutch --to x.png --view round", folder);
   g_autoptr(GDir) names = NULL;
 
   hut_run_assert_status (export, 2);

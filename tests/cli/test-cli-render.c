@@ -114,7 +114,7 @@ the_lid_opens_in_the_built_view_alone (void **state)
   hut_run_assert_status (shut, 0);
   hut_run_assert_status (open, 0);
   assert_false (g_bytes_equal (shut->out, open->out));
-  hut_run_assert_refused (flat, 2, "allowed: --view built");
+  hut_run_assert_refused (flat, 2, "with --view built");
   for (guint i = 0; i < G_N_ELEMENTS (wrong); i++)
     {
       g_autoptr(HutRun) run = hut_run ("render", place->design, "--view", "built", "--lid", wrong[i],

@@ -7,7 +7,7 @@
 #include "hut-scratch.h"
 #include <string.h>
 
-static const char *const command_words[] = { "example", "check", "describe", "export", "render" };
+static const char *const command_words[] = { "example", "check", "coupon", "describe", "export", "render" };
 
 static gboolean
 handles (const char *line)
@@ -37,7 +37,7 @@ commands_options_and_unknown_words_are_for_the_command_line (void **state)
   assert_true (handles ("hutchwright -h"));
   assert_true (handles ("hutchwright --version"));
   assert_true (handles ("hutchwright --no-such-option"));
-  assert_true (handles ("hutchwright coupon box.hutch --to out"));
+  assert_true (handles ("hutchwright engrave box.hutch --to out"));
   for (guint i = 0; i < G_N_ELEMENTS (command_words); i++)
     {
       g_autofree char *alone = g_strdup_printf ("hutchwright %s", command_words[i]);
@@ -110,14 +110,14 @@ version_is_that_of_the_build (void **state)
 static void
 a_word_that_is_no_command_is_refused_with_those_that_are (void **state)
 {
-  g_autoptr(HutRun) coupon = hut_run ("coupon", "box.hutch", "--to", "out", NULL);
+  g_autoptr(HutRun) engrave = hut_run ("engrave", "box.hutch", "--to", "out", NULL);
   g_autoptr(HutRun) option = hut_run ("--no-such-option", NULL);
 
-  hut_run_assert_refused (coupon, 2, "coupon");
+  hut_run_assert_refused (engrave, 2, "engrave");
   hut_run_assert_refused (option, 2, "--no-such-option");
   for (guint i = 0; i < G_N_ELEMENTS (command_words); i++)
-    assert_non_null (strstr (coupon->errors, command_words[i]));
-  assert_string_equal (coupon->text, "");
+    assert_non_null (strstr (engrave->errors, command_words[i]));
+  assert_string_equal (engrave->text, "");
 }
 
 int
