@@ -284,7 +284,8 @@ run (const HutCliCommand *self,
   if (!parse_view (view, &picture))
     return hut_cli_refuse (self, _("there is no view “%s”; allowed: flat, built, sheets"), view);
   if (!parse_lid (lid, &picture))
-    return hut_cli_refuse (self, _("“%s” is no --lid for that view; allowed: 0 to %d degrees, with --view built"), lid,
+    return hut_cli_refuse (self, _("“%s” is no --lid for that view; allowed: 0 to %d degrees, "
+                                   "with --view built"), lid,
                            LID_MAX_DEG);
   if (!parse_size (size, &picture))
     return hut_cli_refuse (self, _("“%s” is no size; allowed: WIDTHxHEIGHT, each %d to %d pixels"),
