@@ -10,6 +10,7 @@ free_part (gpointer data)
   g_free (part->id);
   g_free (part->label);
   hut_region_free (part->region);
+  g_ptr_array_unref (part->marks);
   g_free (part);
 }
 
@@ -42,6 +43,7 @@ hut_hand_parts_init (HutHandParts *self)
   self->assembly = g_new0 (HutAssembly, 1);
   self->assembly->design = design;
   self->assembly->panels = g_ptr_array_new_with_free_func (g_free);
+  self->assembly->hardware = g_ptr_array_new ();
   g_ptr_array_add (self->assembly->panels, panel);
   self->parts = g_new0 (HutPartSet, 1);
   self->parts->parts = g_ptr_array_new_with_free_func (free_part);
@@ -53,6 +55,7 @@ hut_hand_parts_clear (HutHandParts *self)
   g_ptr_array_unref (self->parts->parts);
   g_free (self->parts);
   g_ptr_array_unref (self->assembly->panels);
+  g_ptr_array_unref (self->assembly->hardware);
   g_free (self->assembly);
   hut_design_free (self->design);
 }
@@ -69,6 +72,7 @@ hut_hand_parts_take (HutHandParts *self,
   part->stock = self->stock;
   part->thickness_mm = 6.0;
   part->region = hut_region_new (outer);
+  part->marks = g_ptr_array_new ();
   g_ptr_array_add (self->parts->parts, part);
   return part;
 }

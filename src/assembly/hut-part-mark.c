@@ -155,7 +155,7 @@ hut_part_opens_by_hand (const HutPart *self,
 {
   g_return_val_if_fail (self != NULL, FALSE);
 
-  for (guint i = 0; i < self->marks->len; i++)
+  for (guint i = 0; self->marks != NULL && i < self->marks->len; i++)
     {
       const HutPartMark *mark = g_ptr_array_index (self->marks, i);
 

@@ -91,6 +91,7 @@ describe_part (HutXmlOut *out,
   hut_xml_out_numbers (out, "matrix", matrix, G_N_ELEMENTS (matrix));
   hut_describe_region (out, part->region);
   sums->cut_mm += describe_cut (out, part);
+  hut_describe_marks (out, part);
   hut_xml_out_close (out);
 
   sums->bought_count += part->bought ? 1 : 0;

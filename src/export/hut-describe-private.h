@@ -34,6 +34,10 @@ void hut_describe_holes (HutXmlOut *out, const HutAssembly *assembly, const HutP
 void hut_describe_sheets (HutXmlOut *out, const HutPartSet *parts, const HutSheetSet *sheets);
 void hut_describe_totals (HutXmlOut *out, const HutPartSet *parts, const HutSheetSet *sheets, const HutDescribeSums *sums);
 
+/* hut-describe-hardware.c */
+void hut_describe_hardware (HutXmlOut *out, const HutAssembly *assembly);
+void hut_describe_marks (HutXmlOut *out, const HutPart *part);
+
 /* (transfer none): names in the file; static */
 const char *hut_describe_panel_name (const HutAssembly *assembly, guint panel);
 const char *hut_describe_part_kind (HutPartKind kind);

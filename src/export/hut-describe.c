@@ -115,6 +115,7 @@ hut_write_describe (const HutAssembly *assembly,
   hut_describe_shell (out, assembly);
   hut_describe_panels (out, assembly);
   hut_describe_holes (out, assembly, parts);
+  hut_describe_hardware (out, assembly);
   hut_describe_plates (out, assembly);
   hut_describe_solids (out, assembly, parts);
   hut_describe_parts (out, assembly, parts, &sums);

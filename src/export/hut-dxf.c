@@ -19,6 +19,8 @@
  * indices: 3 green, 5 blue, 1 red. Own choice, one per operation. */
 static const char *const LAYER_NAMES[HUT_LAYER_COUNT] = {
   [HUT_LAYER_SCORE] = "SCORE",
+  [HUT_LAYER_POCKET] = "POCKET",
+  [HUT_LAYER_DRILL] = "DRILL",
   [HUT_LAYER_CUT_INSIDE] = "CUT_INSIDE",
   [HUT_LAYER_CUT_OUTSIDE] = "CUT_OUTSIDE",
 };
@@ -37,10 +39,14 @@ static const char TABLES[]
       "72 65|73 0|40 0.0|"
       "0 LTYPE|5 16|330 5|100 AcDbSymbolTableRecord|100 AcDbLinetypeTableRecord|2 Continuous|70 0|"
       "3 |72 65|73 0|40 0.0|0 ENDTAB|"
-      "0 TABLE|2 LAYER|5 2|330 0|100 AcDbSymbolTable|70 4|"
+      "0 TABLE|2 LAYER|5 2|330 0|100 AcDbSymbolTable|70 6|"
       "0 LAYER|5 30|330 2|100 AcDbSymbolTableRecord|100 AcDbLayerTableRecord|2 0|70 0|62 7|"
       "6 Continuous|"
       "0 LAYER|5 31|330 2|100 AcDbSymbolTableRecord|100 AcDbLayerTableRecord|2 SCORE|70 0|62 3|"
+      "6 Continuous|"
+      "0 LAYER|5 34|330 2|100 AcDbSymbolTableRecord|100 AcDbLayerTableRecord|2 POCKET|70 0|62 6|"
+      "6 Continuous|"
+      "0 LAYER|5 35|330 2|100 AcDbSymbolTableRecord|100 AcDbLayerTableRecord|2 DRILL|70 0|62 2|"
       "6 Continuous|"
       "0 LAYER|5 32|330 2|100 AcDbSymbolTableRecord|100 AcDbLayerTableRecord|2 CUT_INSIDE|70 0|"
       "62 5|6 Continuous|"

@@ -310,6 +310,8 @@ append_path (Gcode *self,
   self->power = MAX (round (stock->power_percent / 100.0 * POWER_FULL
                             * (score ? SCORE_POWER_RATIO : 1.0)),
                      1.0);
+  if (path->layer == HUT_LAYER_POCKET)
+    return; /* bored by hand: a beam along it would cut it out */
   append_comment (self, path->id);
   if (path->closed != NULL)
     {

@@ -32,6 +32,8 @@ static const struct
   double width_mm, dash_mm;
 } LINES[HUT_LAYER_COUNT] = {
   [HUT_LAYER_SCORE] = { 0.15, 1.0 },
+  [HUT_LAYER_POCKET] = { 0.15, 2.0 },
+  [HUT_LAYER_DRILL] = { 0.15, 0.0 },
   [HUT_LAYER_CUT_INSIDE] = { 0.15, 0.0 },
   [HUT_LAYER_CUT_OUTSIDE] = { 0.3, 0.0 },
 };

@@ -25,7 +25,11 @@ static const struct
   const char *id, *title, *colour;
 } LAYERS[HUT_LAYER_COUNT] = {
   [HUT_LAYER_SCORE] = { "score", "Score, first: names of the parts", "#00915f" },
-  [HUT_LAYER_CUT_INSIDE] = { "cut-inside", "Cut inside, second: holes", "#0060b8" },
+  [HUT_LAYER_POCKET]
+  = { "pocket", "Pocket outlines: bored by hand from the face in the name, not for the tool",
+      "#8a5fb5" },
+  [HUT_LAYER_DRILL] = { "drill", "Drill marks, second: centres, cut through", "#b08000" },
+  [HUT_LAYER_CUT_INSIDE] = { "cut-inside", "Cut inside, third: holes", "#0060b8" },
   [HUT_LAYER_CUT_OUTSIDE] = { "cut-outside", "Cut outside, last: outlines", "#cc4c00" },
 };
 

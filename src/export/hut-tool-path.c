@@ -3,6 +3,7 @@
 #define G_LOG_DOMAIN "hut-export"
 #include "config.h"
 #include "export/hut-tool-path.h"
+#include "geom/hut-flatten.h"
 #include "sheets/hut-label.h"
 #include <math.h>
 
@@ -65,6 +66,78 @@ append_label (GPtrArray *layer_paths,
   g_ptr_array_add (layer_paths, self);
 }
 
+/* The line of a closed path as a stroke that comes back to its start. */
+static void
+append_scored (GPtrArray *layer_paths,
+               char *id,
+               const HutPath *path)
+{
+  HutToolPath *self = g_new0 (HutToolPath, 1);
+  GArray *stroke = hut_path_dup_flat (path, NULL);
+
+  self->layer = HUT_LAYER_SCORE;
+  self->id = id;
+  self->strokes = g_ptr_array_new_with_free_func ((GDestroyNotify) g_array_unref);
+  if (stroke != NULL && stroke->len > 0)
+    {
+      const HutPoint first = g_array_index (stroke, HutPoint, 0);
+
+      g_array_append_val (stroke, first);
+      g_ptr_array_add (self->strokes, stroke);
+    }
+  g_ptr_array_add (layer_paths, self);
+}
+
+/* The middle of the tool in a centre mark; NULL when the tool is as wide as the mark. */
+static HutPath *
+dup_centre_cut (const HutPath *mark,
+                double kerf_mm)
+{
+  HutPoint centre;
+  double radius_mm;
+
+  if (!hut_path_get_circle (mark, &centre, &radius_mm) || radius_mm - kerf_mm / 2.0 < HUT_GRID_MM)
+    return NULL;
+  return hut_path_new_circle (centre, radius_mm - kerf_mm / 2.0);
+}
+
+static void
+append_marks (GPtrArray *const layers[HUT_LAYER_COUNT],
+              const HutPart *part,
+              const HutPlacement *placement)
+{
+  for (guint i = 0; part->marks != NULL && i < part->marks->len; i++)
+    {
+      const HutPartMark *mark = g_ptr_array_index (part->marks, i);
+      g_autoptr(HutPath) placed = hut_path_dup_placed (mark->path, placement);
+      g_autoptr(HutPath) centre = NULL;
+
+      switch (mark->kind)
+        {
+        case HUT_PART_MARK_POCKET:
+        case HUT_PART_MARK_SINK:
+          take_closed (layers[HUT_LAYER_POCKET], HUT_LAYER_POCKET,
+                       g_strdup_printf ("%s-%s-%u-%s", part->id,
+                                        mark->kind == HUT_PART_MARK_POCKET ? "pocket" : "sink",
+                                        i + 1,
+                                        mark->face == HUT_FACE_INSIDE ? "inside" : "outside"),
+                       placed);
+          break;
+        case HUT_PART_MARK_CENTRE:
+          centre = dup_centre_cut (placed, part->stock->kerf_mm);
+          if (centre != NULL)
+            take_closed (layers[HUT_LAYER_DRILL], HUT_LAYER_DRILL,
+                         g_strdup_printf ("%s-drill-%u", part->id, i + 1), centre);
+          break;
+        case HUT_PART_MARK_OUTLINE:
+        default:
+          append_scored (layers[HUT_LAYER_SCORE], g_strdup_printf ("%s-by-hand-%u", part->id, i + 1),
+                         placed);
+          break;
+        }
+    }
+}
+
 static gboolean
 append_part (GPtrArray *const layers[HUT_LAYER_COUNT],
              const HutPartSet *parts,
@@ -80,10 +153,12 @@ append_part (GPtrArray *const layers[HUT_LAYER_COUNT],
       return FALSE;
     }
   append_label (layers[HUT_LAYER_SCORE], part, &laid->placement);
+  append_marks (layers, part, &laid->placement);
   for (guint i = 0; i < cut->holes->len; i++)
-    take_closed (layers[HUT_LAYER_CUT_INSIDE], HUT_LAYER_CUT_INSIDE,
-                 g_strdup_printf ("%s-inside-%u", part->id, i + 1),
-                 g_ptr_array_index (cut->holes, i));
+    if (!hut_part_opens_by_hand (part, i))
+      take_closed (layers[HUT_LAYER_CUT_INSIDE], HUT_LAYER_CUT_INSIDE,
+                   g_strdup_printf ("%s-inside-%u", part->id, i + 1),
+                   g_ptr_array_index (cut->holes, i));
   take_closed (layers[HUT_LAYER_CUT_OUTSIDE], HUT_LAYER_CUT_OUTSIDE,
                g_strdup_printf ("%s-outside", part->id), cut->outer);
   return TRUE;

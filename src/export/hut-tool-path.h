@@ -7,6 +7,8 @@
 typedef enum
 {
   HUT_LAYER_SCORE,
+  HUT_LAYER_POCKET, /* outlines of pockets and countersinks: no tool follows them, a hand bores inside */
+  HUT_LAYER_DRILL,  /* centre marks, cut through */
   HUT_LAYER_CUT_INSIDE,
   HUT_LAYER_CUT_OUTSIDE,
   HUT_LAYER_COUNT
@@ -17,7 +19,7 @@ typedef struct
 {
   HutLayer layer;
   char *id;           /* XML name, unique on the sheet */
-  HutPath *closed;    /* cut layers: the tool's centre line; else NULL */
+  HutPath *closed;    /* cut layers: the tool's centre line; pockets: their outline; else NULL */
   GPtrArray *strokes; /* score layer: GArray of HutPoint, open lines; else NULL */
 } HutToolPath;
 

@@ -53,6 +53,10 @@ GBytes *hut_write_marked_cut_list (const HutAssembly *assembly,
                                    const HutPartSet *parts,
                                    const HutSheetSet *sheets,
                                    const char *mark) G_GNUC_WARN_UNUSED_RESULT;
+/* Hardware, screws, nuts and washers to buy. (nullable): NULL when there is nothing. */
+GBytes *hut_write_marked_shopping_list (const HutAssembly *assembly,
+                                        const HutPartSet *parts,
+                                        const char *mark) G_GNUC_WARN_UNUSED_RESULT;
 /* Bought parts with their sizes. (nullable): NULL when none is bought. */
 GBytes *hut_write_marked_cut_to_size (const HutAssembly *assembly,
                                       const HutPartSet *parts,

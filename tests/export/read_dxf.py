@@ -16,8 +16,8 @@ import ezdxf
 from ezdxf.math import bulge_to_arc
 
 TOLERANCE = 1e-6
-DXF_LAYERS = ["SCORE", "CUT_INSIDE", "CUT_OUTSIDE"]
-SVG_LAYERS = ["score", "cut-inside", "cut-outside"]
+DXF_LAYERS = ["SCORE", "POCKET", "DRILL", "CUT_INSIDE", "CUT_OUTSIDE"]
+SVG_LAYERS = ["score", "pocket", "drill", "cut-inside", "cut-outside"]
 SVG = "{http://www.w3.org/2000/svg}"
 ZERO_LENGTH = 1e-7
 
@@ -284,7 +284,8 @@ def check_sheet(folder, fields):
     assert dxf_circles == svg_circles == circles, f"{dxf_circles} {svg_circles} circles, {circles}"
     assert sum(outline.arcs for outline in dxf) == arcs, "arcs are lost"
     assert sum(outline.arcs for outline in svg) >= arcs, "arcs are lost"
-    for layer in range(3):
+    lengths = [lengths[0], 0, 0, *lengths[1:]]
+    for layer in range(5):
         compare(f"DXF {DXF_LAYERS[layer]} length", dxf[layer].length, lengths[layer])
         compare(f"SVG {SVG_LAYERS[layer]} length", svg[layer].length, lengths[layer])
         compare("DXF against SVG", dxf[layer].length, svg[layer].length)
@@ -296,7 +297,7 @@ def check_sheet(folder, fields):
             assert u0 >= -TOLERANCE and v0 >= -TOLERANCE
             assert u1 <= width + TOLERANCE and v1 <= depth + TOLERANCE
     # An outline that is off by 1e-8 mm all along would change its area by that times its length.
-    for layer, must in ((1, areas[0]), (2, areas[1])):
+    for layer, must in ((3, areas[0]), (4, areas[1])):
         for kind, outlines in (("DXF", dxf), ("SVG", svg)):
             compare(f"{kind} area of layer {layer}", outlines[layer].area, must,
                     1e-8 * max(1, lengths[layer]))

@@ -205,11 +205,59 @@ lens_slot_and_rectangle_are_no_circles (void **state)
 
 #define BY_HAND(test) cmocka_unit_test_setup_teardown (test, set_up, tear_down)
 
+static HutPartMark *
+add_mark (HutPart *part,
+          HutPartMarkKind kind,
+          HutPath *path)
+{
+  HutPartMark *mark = g_new0 (HutPartMark, 1);
+
+  mark->kind = kind;
+  mark->face = HUT_FACE_INSIDE;
+  mark->path = path;
+  g_ptr_array_add (part->marks, mark);
+  return mark;
+}
+
+/* Pockets and centres have layers of their own, before the cuts; a hole that is opened by hand is
+ * scored and not cut. */
+static void
+marks_come_before_cuts_and_what_is_bored_first_is_scored (void **state)
+{
+  static const char *const ids[]
+      = { "a-label", "a-by-hand-3", "a-pocket-1-inside", "a-drill-2", "a-inside-2", "a-outside" };
+  HutHandParts *hand = *state;
+  HutPart *part = hut_hand_parts_add_rect (hand, "a", 100, 60);
+  g_autoptr(GPtrArray) paths = NULL;
+
+  hand->stock->kerf_mm = 0.2;
+  hut_region_take_hole (part->region, hut_path_new_circle ((HutPoint) { 70, 30 }, 6));
+  hut_region_take_hole (part->region, hut_path_new_rect ((HutRect) { 85, 45, 95, 55 }, 0));
+  add_mark (part, HUT_PART_MARK_POCKET, hut_path_new_circle ((HutPoint) { 70, 30 }, 12));
+  add_mark (part, HUT_PART_MARK_CENTRE, hut_path_new_circle ((HutPoint) { 70, 30 }, 0.75));
+  add_mark (part, HUT_PART_MARK_OUTLINE, hut_path_new_circle ((HutPoint) { 70, 30 }, 6))->hole = 0;
+  paths = new_paths (hand);
+  assert_int_equal (paths->len, G_N_ELEMENTS (ids));
+  for (guint i = 0; i < paths->len; i++)
+    assert_string_equal (((HutToolPath *) g_ptr_array_index (paths, i))->id, ids[i]);
+  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_POCKET), 24 * G_PI, 1e-9);
+  /* Kerf 0.2: the tool's middle runs 0.1 inside a mark of 0.75. */
+  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_DRILL), 1.3 * G_PI, 1e-9);
+  for (guint i = 0; i < part->marks->len; i++)
+    {
+      HutPartMark *mark = g_ptr_array_index (part->marks, i);
+
+      hut_path_free (mark->path);
+      g_free (mark);
+    }
+}
+
 int
 main (void)
 {
   const struct CMUnitTest tests[] = {
     BY_HAND (names_come_first_then_all_holes_then_all_outlines),
+    BY_HAND (marks_come_before_cuts_and_what_is_bored_first_is_scored),
     BY_HAND (lengths_are_those_of_the_tool_with_kerf),
     BY_HAND (plate_with_round_corners_is_302_8319_mm_of_cut),
     BY_HAND (bounds_are_those_of_the_outermost_work),
