@@ -13,6 +13,8 @@
 /* As in the later version: capitals and '_', which every reader takes. */
 static const char *const LAYER_NAMES[HUT_LAYER_COUNT] = {
   [HUT_LAYER_SCORE] = "SCORE",
+  [HUT_LAYER_POCKET] = "POCKET",
+  [HUT_LAYER_DRILL] = "DRILL",
   [HUT_LAYER_CUT_INSIDE] = "CUT_INSIDE",
   [HUT_LAYER_CUT_OUTSIDE] = "CUT_OUTSIDE",
 };
@@ -20,6 +22,8 @@ static const char *const LAYER_NAMES[HUT_LAYER_COUNT] = {
 /* The standard's indices: 3 green, 5 blue, 1 red. */
 static const char *const LAYER_COLOURS[HUT_LAYER_COUNT] = {
   [HUT_LAYER_SCORE] = "3",
+  [HUT_LAYER_POCKET] = "6",
+  [HUT_LAYER_DRILL] = "2",
   [HUT_LAYER_CUT_INSIDE] = "5",
   [HUT_LAYER_CUT_OUTSIDE] = "1",
 };
