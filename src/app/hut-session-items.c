@@ -3,6 +3,7 @@
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
 #include "app/hut-session-items.h"
+#include "design/hut-recipe.h"
 #include "assembly/hut-strip.h"
 #include "checks/hut-way-out.h"
 #include <glib/gi18n.h>
@@ -84,7 +85,11 @@ add_stock (HutDesign *design,
 
   added->id = hut_design_dup_free_id (design, "stock");
   HutStock *stock = hut_stock_new (added->id);
+  HutRecipe recipe;
+
   set_name (&stock->name, _("New stock"));
+  if (hut_recipe_start (stock->material, hut_stock_mean_mm (stock), design->cutter.kind, &recipe))
+    hut_recipe_apply (&recipe, stock);
   g_ptr_array_add (design->stocks, stock);
   return TRUE;
 }

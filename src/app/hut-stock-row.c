@@ -9,6 +9,7 @@
 #include "app/hut-readings.h"
 #include "app/hut-session-items.h"
 #include "app/hut-settings.h"
+#include "design/hut-recipe.h"
 #include <glib/gi18n.h>
 
 struct _HutStockRow
@@ -16,7 +17,7 @@ struct _HutStockRow
   GtkWidget parent_instance;
 
   GtkExpander *expander;
-  GtkWidget *remove;
+  GtkWidget *remove, *start, *start_mark;
   GtkLabel *summary, *thickness;
   GtkEntry *name;
   GtkDropDown *material, *fit;
@@ -59,6 +60,22 @@ check_readings (const char *text,
 }
 
 static void
+show_start (HutStockRow *self,
+            const HutStock *stock)
+{
+  const HutCutterKind cutter
+      = hut_session_get_design (hut_form_get_session (self->form))->cutter.kind;
+  const gboolean is_start = hut_recipe_is_start (stock, cutter);
+  HutRecipe recipe;
+
+  gtk_widget_set_visible (self->start_mark, is_start);
+  gtk_widget_set_sensitive (
+      self->start, !is_start
+                       && hut_recipe_start (stock->material, hut_stock_mean_mm (stock), cutter,
+                                            &recipe));
+}
+
+static void
 on_derived (HutStockRow *self)
 {
   const HutStock *stock = hut_form_peek (self->form);
@@ -72,6 +89,7 @@ on_derived (HutStockRow *self)
   g_autofree char *text = NULL;
 
   hut_checked_entry_set_text (self->readings, readings);
+  show_start (self, stock);
   gtk_label_set_text (self->summary, stock->name);
   gtk_widget_set_tooltip_text (GTK_WIDGET (self->summary), stock->name);
   if (stock->readings_mm->len == 1)
@@ -117,6 +135,29 @@ on_readings_committed (HutStockRow *self,
       || !hut_session_edit (hut_form_get_session (self->form), _("Caliper Readings"), set_readings,
                             &edit))
     on_derived (self);
+}
+
+static gboolean
+set_start (HutDesign *design,
+           gpointer user_data)
+{
+  HutStock *stock = hut_design_get_stock (design, user_data);
+  HutRecipe recipe;
+
+  if (stock == NULL
+      || !hut_recipe_start (stock->material, hut_stock_mean_mm (stock), design->cutter.kind,
+                            &recipe))
+    return FALSE;
+  hut_recipe_apply (&recipe, stock);
+  return TRUE;
+}
+
+static void
+on_start (HutStockRow *self)
+{
+  /* Translators: what Undo takes back. */
+  hut_session_edit (hut_form_get_session (self->form), _("Start Values"), set_start,
+                    (gpointer)hut_form_get_item (self->form));
 }
 
 static void
@@ -173,6 +214,9 @@ hut_stock_row_class_init (HutStockRowClass *class)
   gtk_widget_class_bind_template_child (widget_class, HutStockRow, power);
   gtk_widget_class_bind_template_child (widget_class, HutStockRow, passes);
   gtk_widget_class_bind_template_child (widget_class, HutStockRow, coupon);
+  gtk_widget_class_bind_template_child (widget_class, HutStockRow, start);
+  gtk_widget_class_bind_template_child (widget_class, HutStockRow, start_mark);
+  gtk_widget_class_bind_template_callback (widget_class, on_start);
   gtk_widget_class_bind_template_callback (widget_class, on_remove);
 }
 

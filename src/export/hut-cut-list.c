@@ -18,7 +18,18 @@ static const char CUT_LIST_HEAD[]
     = "part,kind,panel,stock,thickness_mm,width_mm,height_mm,sheet,x_mm,y_mm,turn_deg,"
       "cut_length_mm,mass_kg,note\r\n";
 static const char CUT_TO_SIZE_HEAD[]
-    = "part,kind,panel,stock,thickness_mm,width_mm,height_mm,mass_kg,note\r\n";
+    = "part,kind,panel,stock,thickness_mm,width_mm,height_mm,thickness_from_mm,thickness_to_mm,"
+      "larger_by_mm,smaller_by_mm,diagonals_mm,openings,mass_kg,note\r\n";
+
+/* What the supplier may be off. Common practice, no source: a panel saw keeps half a millimetre, a
+ * glass or plastics shop one. */
+#define PANEL_OFF_MM 0.5
+#define PANE_SMALLER_MM 1.0
+/* Most of a pane's hold that may be missing; own choice: three quarters of it stay on each side. */
+#define HOLD_RATIO 0.25
+/* The two diagonals may differ by a thousandth: edges straight within 1 in 1000. */
+#define DIAGONAL_RATIO 1e-3
+#define DIAGONAL_MIN_MM 0.5
 
 static const char *
 kind_to_string (HutPartKind kind)
@@ -200,6 +211,38 @@ hut_write_marked_cut_list (const HutAssembly *assembly,
   return g_string_free_to_bytes (table);
 }
 
+/* How much smaller a part may be and still do; a pane is held by its overlap all round. */
+static double
+smaller_by_mm (const HutAssembly *assembly,
+               const HutPart *part)
+{
+  const HutWindow *window
+      = part->item != NULL ? hut_design_get_window (assembly->design, part->item) : NULL;
+
+  if (part->kind != HUT_PART_GLAZING)
+    return PANEL_OFF_MM;
+  return window != NULL ? MIN (PANE_SMALLER_MM, 2.0 * HOLD_RATIO * window->overlap_mm)
+                        : PANEL_OFF_MM;
+}
+
+/* What the supplier has to know beside the size: what it may be off, and that it has openings. */
+static void
+append_tolerances (GString *table,
+                   const HutAssembly *assembly,
+                   const HutPart *part)
+{
+  const HutRect box = hut_region_bounds (part->region);
+  const double diagonal_mm = hypot (box.u1 - box.u0, box.v1 - box.v0);
+
+  append_number (table, hut_stock_min_mm (part->stock), LENGTH_DECIMALS);
+  append_number (table, hut_stock_max_mm (part->stock), LENGTH_DECIMALS);
+  /* Anything larger than planned could meet a screw, a frame or the next part. */
+  append_number (table, part->kind == HUT_PART_GLAZING ? 0.0 : PANEL_OFF_MM, LENGTH_DECIMALS);
+  append_number (table, smaller_by_mm (assembly, part), LENGTH_DECIMALS);
+  append_number (table, MAX (DIAGONAL_MIN_MM, DIAGONAL_RATIO * diagonal_mm), LENGTH_DECIMALS);
+  g_string_append_printf (table, ",%u", part->region->holes->len);
+}
+
 GBytes *
 hut_write_marked_cut_to_size (const HutAssembly *assembly,
                               const HutPartSet *parts,
@@ -218,6 +261,7 @@ hut_write_marked_cut_to_size (const HutAssembly *assembly,
         continue;
       any = TRUE;
       append_what (table, assembly, part);
+      append_tolerances (table, assembly, part);
       append_number (table, part_mass_kg (part), MASS_DECIMALS);
       append_note (table, FALSE, mark);
     }

@@ -134,10 +134,39 @@ bought_part_is_on_its_own_list_only (void **state)
   bought = hut_write_marked_cut_to_size (hand->assembly, hand->parts, NULL);
   bought_text = dup_text (bought);
   assert_string_equal (bought_text,
-                       "part,kind,panel,stock,thickness_mm,width_mm,height_mm,mass_kg,note\r\n"
-                       "pane,glazing,base-front,ply,6,200,100,0.084,\r\n");
+                       "part,kind,panel,stock,thickness_mm,width_mm,height_mm,thickness_from_mm,"
+                       "thickness_to_mm,larger_by_mm,smaller_by_mm,diagonals_mm,openings,mass_kg,"
+                       "note\r\n"
+                       "pane,glazing,base-front,ply,6,200,100,6,6,0,0.5,0.5,0,0.084,\r\n");
   table = dup_cut_list (hand, NULL);
   assert_string_equal (table, HEAD);
+}
+
+static void
+pane_may_be_smaller_by_half_its_overlap_and_a_panel_off_both_ways (void **state)
+{
+  HutHandParts *hand = *state;
+  HutPart *pane = hut_hand_parts_add_rect (hand, "pane", 300, 400);
+  HutPart *floor_part = hut_hand_parts_add_rect (hand, "floor", 600, 800);
+  HutWindow *window = hut_window_new ("view", (HutPanelId) { HUT_SHELL_BASE, HUT_SIDE_FRONT });
+  const double thin_mm = 5.9, thick_mm = 6.2;
+  g_autoptr(GBytes) bought = NULL;
+  g_autofree char *text = NULL;
+
+  window->overlap_mm = 1.2; /* a quarter on either side: 0.6 */
+  g_ptr_array_add (hand->design->windows, window);
+  g_array_set_size (hand->stock->readings_mm, 0);
+  g_array_append_val (hand->stock->readings_mm, thin_mm);
+  g_array_append_val (hand->stock->readings_mm, thick_mm);
+  pane->bought = floor_part->bought = TRUE;
+  pane->kind = HUT_PART_GLAZING;
+  pane->item = window->id;
+  hut_region_take_hole (floor_part->region, hut_path_new_circle ((HutPoint) { 50, 50 }, 10));
+  bought = hut_write_marked_cut_to_size (hand->assembly, hand->parts, NULL);
+  text = dup_text (bought);
+  /* Diagonals 500 and 1000: 0.5 and 1. */
+  assert_non_null (strstr (text, ",300,400,5.9,6.2,0,0.6,0.5,0,"));
+  assert_non_null (strstr (text, ",600,800,5.9,6.2,0.5,0.5,1,1,"));
 }
 
 static void
@@ -178,6 +207,7 @@ main (void)
     BY_HAND (field_with_comma_or_quote_is_quoted),
     BY_HAND (part_that_kerf_swallows_has_no_cut_length),
     BY_HAND (bought_part_is_on_its_own_list_only),
+    BY_HAND (pane_may_be_smaller_by_half_its_overlap_and_a_panel_off_both_ways),
     BY_HAND (without_bought_parts_there_is_no_such_list),
     BY_HAND (public_writer_gives_the_list_without_mark),
   };

@@ -3,6 +3,7 @@
 #include "app/hut-checked-entry.h"
 #include "app/hut-measure-page.h"
 #include "app/hut-stock-row.h"
+#include "design/hut-recipe.h"
 #include "hut-gui-app.h"
 #include <string.h>
 
@@ -112,12 +113,35 @@ teeth_in_the_wrong_order_cannot_be_taken (void **state)
   assert_false (gtk_widget_get_sensitive (find_id (form, "take")));
 }
 
+static void
+start_values_are_marked_until_something_is_measured (void **state)
+{
+  g_auto(HutGuiApp) app = { 0 };
+  GtkWidget *form, *row, *start, *mark;
+
+  hut_gui_app_open (&app, "engraver");
+  form = find_form (&app);
+  row = gtk_widget_get_ancestor (form, HUT_TYPE_STOCK_ROW);
+  if (row == NULL) /* a closed expander does not hold it */
+    row = hut_gui_find (app.gui.window, HUT_TYPE_STOCK_ROW, NULL);
+  start = GTK_WIDGET (gtk_widget_get_template_child (row, HUT_TYPE_STOCK_ROW, "start"));
+  mark = GTK_WIDGET (gtk_widget_get_template_child (row, HUT_TYPE_STOCK_ROW, "start_mark"));
+  assert_false (gtk_widget_get_visible (mark));
+  g_signal_emit_by_name (start, "clicked");
+  assert_true (hut_recipe_is_start (first_stock (&app), HUT_CUTTER_LASER));
+  assert_true (gtk_widget_get_visible (mark));
+  assert_false (gtk_widget_get_sensitive (start));
+  hut_session_undo (app.gui.session);
+  assert_false (gtk_widget_get_visible (mark));
+}
+
 int
 main (void)
 {
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (the_command_writes_the_piece_of_one_stock),
     cmocka_unit_test (readings_are_taken_over_as_one_step_of_undo),
+    cmocka_unit_test (start_values_are_marked_until_something_is_measured),
     cmocka_unit_test (teeth_in_the_wrong_order_cannot_be_taken),
   };
 
