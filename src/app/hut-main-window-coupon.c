@@ -1,8 +1,9 @@
-/* src/app/hut-main-window-coupon.c: commands that write the coupon of a stock.
+/* src/app/hut-main-window-coupon.c: commands on recipes: the coupon of a stock, the table of all.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
 #include "app/hut-main-window-private.h"
+#include "app/hut-recipe-table.h"
 #include <glib/gi18n.h>
 #include <string.h>
 
@@ -55,8 +56,26 @@ write_coupon (GSimpleAction *action,
   gtk_native_dialog_show (self->chooser);
 }
 
+static void
+show_recipes (GSimpleAction *action,
+              GVariant *parameter,
+              gpointer user_data)
+{
+  HutMainWindow *self = user_data;
+  GtkWidget *window = gtk_window_new ();
+
+  hut_main_window_commit_typing (self);
+  gtk_window_set_title (GTK_WINDOW (window), _("Recipes"));
+  gtk_window_set_transient_for (GTK_WINDOW (window), GTK_WINDOW (self));
+  gtk_window_set_modal (GTK_WINDOW (window), TRUE);
+  gtk_window_set_destroy_with_parent (GTK_WINDOW (window), TRUE);
+  gtk_window_set_child (GTK_WINDOW (window), hut_recipe_table_new (self->session));
+  gtk_window_present (GTK_WINDOW (window));
+}
+
 static const GActionEntry entries[] = {
   { "write-coupon", write_coupon, "s", NULL, NULL, { 0 } },
+  { "recipes", show_recipes, NULL, NULL, NULL, { 0 } },
   { "write-coupon-to", write_coupon_to, "(ss)", NULL, NULL, { 0 } },
 };
 

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/hut-checked-entry.h"
 #include "app/hut-measure-page.h"
+#include "app/hut-number-entry.h"
+#include "app/hut-recipe-table.h"
 #include "app/hut-stock-row.h"
 #include "design/hut-recipe.h"
 #include "hut-gui-app.h"
@@ -135,6 +137,43 @@ start_values_are_marked_until_something_is_measured (void **state)
   assert_false (gtk_widget_get_visible (mark));
 }
 
+static HutNumberEntry *
+nth_number (GtkWidget *table,
+            guint n)
+{
+  GtkGrid *grid = GTK_GRID (gtk_widget_get_template_child (table, HUT_TYPE_RECIPE_TABLE, "grid"));
+
+  return HUT_NUMBER_ENTRY (gtk_grid_get_child_at (grid, 1 + (int) n, 1));
+}
+
+static void
+all_recipes_are_one_table_that_edits_the_design (void **state)
+{
+  g_auto(HutGuiApp) app = { 0 };
+  g_autoptr(GListModel) windows = NULL;
+  GtkWidget *table = NULL;
+  HutNumberEntry *speed;
+
+  hut_gui_app_open (&app, "engraver");
+  assert_true (hut_gui_app_activate (&app, "win.recipes", NULL));
+  windows = g_object_ref (gtk_window_get_toplevels ());
+  for (guint i = 0; i < g_list_model_get_n_items (windows); i++)
+    {
+      g_autoptr(GtkWindow) window = g_list_model_get_item (windows, i);
+
+      if (HUT_IS_RECIPE_TABLE (gtk_window_get_child (window)))
+        table = gtk_window_get_child (window);
+    }
+  assert_non_null (table);
+  speed = nth_number (table, 3);
+  assert_near (hut_number_entry_get_value (speed), first_stock (&app)->speed_mm_min, 0);
+  gtk_editable_set_text (hut_number_entry_get_editable (speed), "321");
+  assert_true (hut_number_entry_commit (speed));
+  assert_near (first_stock (&app)->speed_mm_min, 321, 0);
+  hut_session_undo (app.gui.session);
+  assert_near (hut_number_entry_get_value (speed), first_stock (&app)->speed_mm_min, 0);
+}
+
 int
 main (void)
 {
@@ -142,6 +181,7 @@ main (void)
     cmocka_unit_test (the_command_writes_the_piece_of_one_stock),
     cmocka_unit_test (readings_are_taken_over_as_one_step_of_undo),
     cmocka_unit_test (start_values_are_marked_until_something_is_measured),
+    cmocka_unit_test (all_recipes_are_one_table_that_edits_the_design),
     cmocka_unit_test (teeth_in_the_wrong_order_cannot_be_taken),
   };
 
