@@ -252,6 +252,8 @@ add_opening (Placing *self,
 
       opening->serves = g_strdup (service->id);
     }
+  if (hut_random_chance (self->random, 0.1))
+    opening->trap_mm = hut_random_typed (self->random, 10.0, 60.0);
   if (place (self, &opening->at, half_mm))
     g_ptr_array_add (self->design->openings, g_steal_pointer (&opening));
 }

@@ -8,6 +8,7 @@
 #include "app/hut-form.h"
 #include "app/hut-hole-grid.h"
 #include "app/hut-position-fields.h"
+#include "app/hut-stock-list.h"
 #include "app/hut-settings.h"
 #include <glib/gi18n.h>
 
@@ -16,7 +17,9 @@ struct _HutOpeningForm
   GtkWidget parent_instance;
 
   GtkEntry *name;
-  GtkDropDown *shape, *face, *serves;
+  GtkDropDown *shape, *face, *serves, *trap, *trap_stock;
+  HutNumberEntry *trap_depth;
+  GtkWidget *trap_depth_field, *trap_stock_field;
   HutNumberEntry *diameter, *width, *height, *radius, *turn;
   HutNumberEntry *columns, *rows, *column_pitch, *row_pitch;
   HutCheckedEntry *holes;
@@ -262,6 +265,75 @@ list_services (const HutDesign *design,
     }
 }
 
+/* ---- light trap ------------------------------------------------------------------------------ */
+
+/* Clear depth of a new trap, mm. Own choice: slots of 15. */
+#define TRAP_DEPTH_MM 45.0
+
+static int
+get_trap (gconstpointer target)
+{
+  return ((const HutOpening *)target)->trap_mm > 0.0 ? 1 : 0;
+}
+
+static void
+set_trap (HutForm *form,
+          gpointer target,
+          int value)
+{
+  ((HutOpening *)target)->trap_mm = value > 0 ? TRAP_DEPTH_MM : HUT_ROOM_FREE;
+}
+
+/* Its depth counts only while there is one. */
+static double
+get_trap_depth (gconstpointer target)
+{
+  return MAX (((const HutOpening *)target)->trap_mm, 0.0);
+}
+
+static void
+set_trap_depth (gpointer target,
+                double depth_mm)
+{
+  HutOpening *opening = target;
+
+  if (opening->trap_mm > 0.0)
+    opening->trap_mm = depth_mm;
+}
+
+static void
+show_trap (HutOpeningForm *self)
+{
+  const HutOpening *opening = hut_form_peek (self->form);
+  const gboolean has_trap = opening != NULL && opening->trap_mm > 0.0;
+
+  gtk_widget_set_visible (self->trap_depth_field, has_trap);
+  gtk_widget_set_visible (self->trap_stock_field, has_trap);
+}
+
+static void
+bind_trap_children (GtkWidgetClass *widget_class)
+{
+  gtk_widget_class_bind_template_child (widget_class, HutOpeningForm, trap);
+  gtk_widget_class_bind_template_child (widget_class, HutOpeningForm, trap_depth);
+  gtk_widget_class_bind_template_child (widget_class, HutOpeningForm, trap_depth_field);
+  gtk_widget_class_bind_template_child (widget_class, HutOpeningForm, trap_stock);
+  gtk_widget_class_bind_template_child (widget_class, HutOpeningForm, trap_stock_field);
+}
+
+static void
+bind_trap (HutOpeningForm *self,
+           HutSession *session)
+{
+  hut_form_add_derived_choice (self->form, self->trap, NULL, get_trap, set_trap,
+                               N_ ("Light Trap"));
+  hut_form_add_derived (self->form, self->trap_depth, get_trap_depth, set_trap_depth,
+                        N_ ("Depth of Light Trap"));
+  hut_form_add_reference (self->form, self->trap_stock, G_STRUCT_OFFSET (HutOpening, trap_stock),
+                          hut_stock_list, N_ ("As its panel"), N_ ("Stock of Light Trap"));
+  g_signal_connect_object (session, "derived", G_CALLBACK (show_trap), self, G_CONNECT_SWAPPED);
+}
+
 static void
 hut_opening_form_dispose (GObject *object)
 {
@@ -317,6 +389,7 @@ hut_opening_form_class_init (HutOpeningFormClass *class)
   gtk_widget_class_bind_template_child (widget_class, HutOpeningForm, holes);
   gtk_widget_class_bind_template_child (widget_class, HutOpeningForm, position);
   bind_fields_of_shape (widget_class);
+  bind_trap_children (widget_class);
 }
 
 static void
@@ -362,6 +435,7 @@ hut_opening_form_new (HutSession *session)
   hut_form_add_reference (form, self->serves, G_STRUCT_OFFSET (HutOpening, serves), list_services,
                           /* Translators: what passes through an opening */ N_ ("Nothing"),
                           N_ ("Service of Opening"));
+  bind_trap (self, session);
   hut_checked_entry_set_check (self->holes, check_holes);
   g_signal_connect_object (self->holes, "committed", G_CALLBACK (on_holes_committed), self,
                            G_CONNECT_SWAPPED);
@@ -384,4 +458,5 @@ hut_opening_form_set_item (HutOpeningForm *self,
   hut_position_fields_set_item (self->position, kept);
   hut_form_set_item (self->form, kept);
   on_derived (self);
+  show_trap (self);
 }

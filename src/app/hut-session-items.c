@@ -369,6 +369,8 @@ remove_stock (HutDesign *design,
   for (guint shell = 0; shell < HUT_SHELL_COUNT; shell++)
     for (guint side = 0; side < HUT_SIDE_COUNT; side++)
       replace_id (&design->shell.stock[shell][side], item, NULL);
+  for (guint i = 0; i < design->openings->len; i++)
+    replace_id (&((HutOpening *)g_ptr_array_index (design->openings, i))->trap_stock, item, NULL);
   for (guint i = 0; i < design->extras->len; i++)
     replace_id (&((HutExtra *)g_ptr_array_index (design->extras, i))->stock, item, heir);
   for (guint i = 0; i < design->baffles->len; i++)

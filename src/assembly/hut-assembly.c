@@ -8,6 +8,7 @@
 #include "assembly/hut-placing.h"
 #include "assembly/hut-shell-layout.h"
 #include "assembly/hut-strip.h"
+#include "assembly/hut-trap.h"
 #include <math.h>
 
 /* Least height of wall that base and lid must have beside floor or top, in thicknesses. Own choice:
@@ -261,6 +262,7 @@ hut_assembly_new (const HutDesign *design)
   add_solids (self);
   add_ledges (self);
   hut_strip_run (self, boxes);
+  hut_trap_run (self);
   hut_hardware_add_solids (self);
   return self;
 }

@@ -73,6 +73,7 @@ typedef enum
   HUT_SOLID_STRAP,
   HUT_SOLID_LEDGE,
   HUT_SOLID_BAFFLE,
+  HUT_SOLID_TRAP,       /* a plate of a light trap */
   HUT_SOLID_HARDWARE,   /* a body of a piece of hardware */
   HUT_SOLID_LEADS,      /* soft room of one: may touch soft room, not solids */
   HUT_SOLID_FACE_PLATE, /* carries hardware over a larger opening */
@@ -83,7 +84,8 @@ typedef struct
   HutSolidKind kind;
   HutShellId shell;  /* what it moves with */
   guint panel;       /* index of the panel it belongs to */
-  const char *item;  /* id of the window or hardware it belongs to, or NULL; lent */
+  const char *item;  /* id of the window, hardware or (trap) opening it belongs to, or NULL;
+                      * lent */
   HutBox3 box;       /* world, lid closed */
 } HutSolid;
 

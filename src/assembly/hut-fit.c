@@ -5,6 +5,7 @@
 #include "assembly/hut-fit.h"
 #include "assembly/hut-part.h"
 #include "assembly/hut-strip.h"
+#include "assembly/hut-trap.h"
 #include <math.h>
 
 double
@@ -151,7 +152,9 @@ hut_fit_intrusion (const HutDesign *design)
     intrusion.side[side]
         = MAX (plates_mm (design, (HutSide) side),
                /* The machine stands on the floor beside a strip there, not on it. */
-               side == HUT_SIDE_BOTTOM ? 0.0 : hut_strip_intrusion_mm (design, (HutSide) side));
+               side == HUT_SIDE_BOTTOM ? 0.0
+                                       : MAX (hut_strip_intrusion_mm (design, (HutSide) side),
+                                              hut_trap_intrusion_mm (design, (HutSide) side)));
 
   while (design->joints.straps && grew)
     {

@@ -6,6 +6,7 @@
 #include "assembly/hut-part-private.h"
 #include "assembly/hut-strap.h"
 #include "assembly/hut-strip.h"
+#include "assembly/hut-trap.h"
 #include "geom/hut-offset.h"
 
 /* Labels are cut with a font that has capitals, digits and a few signs. */
@@ -81,6 +82,7 @@ hut_part_set_new (const HutAssembly *assembly)
     }
   hut_strip_add_parts (assembly, self);
   hut_extra_add_parts (assembly, self);
+  hut_trap_add_parts (assembly, self);
   hut_part_mark_add_all (assembly, self);
   return self;
 }

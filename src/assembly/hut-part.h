@@ -12,6 +12,7 @@ typedef enum
   HUT_PART_BAFFLE,
   HUT_PART_FACE_PLATE,
   HUT_PART_EXTRA, /* drawn by the user; on no panel */
+  HUT_PART_TRAP,  /* a plate of a light trap; in a frame of its own */
 } HutPartKind;
 
 /* Work on a part that cuts nothing out of it. */

@@ -158,6 +158,8 @@ block_plates_round_corner (const HutAssembly *assembly,
     {
       const HutSolid *solid = &g_array_index (assembly->solids, HutSolid, i);
 
+      if (solid->kind == HUT_SOLID_TRAP && hut_box3_overlap_mm (&behind, &solid->box) > 0.0)
+        block_rect (stretches, splice, band, hut_frame3_shadow (&panel->frame, &solid->box));
       if ((solid->kind == HUT_SOLID_GLAZING || solid->kind == HUT_SOLID_FRAME)
           && solid->panel != splice->panel && hut_box3_overlap_mm (&behind, &solid->box) > 0.0)
         block_rect (stretches, splice, band, hut_frame3_shadow (&panel->frame, &solid->box));

@@ -68,6 +68,7 @@ void hut_check_glazing (HutChecking *self);
 void hut_check_baffle (HutChecking *self);
 void hut_check_window (HutChecking *self);
 void hut_check_extra (HutChecking *self);
+void hut_check_trap (HutChecking *self);
 void hut_check_service (HutChecking *self);
 void hut_check_depth (HutChecking *self);
 void hut_check_mount (HutChecking *self);

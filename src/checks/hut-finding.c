@@ -79,6 +79,9 @@ static const char *const check_ids[] = {
   "stiffness.sag",
   "stock.missing",
   "stock.sheet",
+  "trap.flow",
+  "trap.opening",
+  "trap.place",
   "window.bonded",
   "window.overlap",
   "window.screw",
@@ -271,6 +274,8 @@ hut_check_solid_name (const HutAssembly *assembly,
                       const HutSolid *solid)
 {
   if (solid->item != NULL)
+    return hut_check_item_name (assembly->design, solid->item);
+  if (solid->kind == HUT_SOLID_TRAP)
     return hut_check_item_name (assembly->design, solid->item);
   if (solid->kind == HUT_SOLID_BAFFLE)
     return hut_baffle_name (hut_check_panel (assembly, solid->panel)->id.side);
@@ -521,7 +526,7 @@ hut_check_all (const HutAssembly *assembly,
     hut_check_trouble, hut_check_bed,     hut_check_clearance, hut_check_room,
     hut_check_swing,   hut_check_joint,   hut_check_splice,    hut_check_opening,
     hut_check_seam,    hut_check_glazing, hut_check_window,    hut_check_baffle,
-    hut_check_service, hut_check_extra,   hut_check_depth,     hut_check_mount,
+    hut_check_service, hut_check_trap,      hut_check_extra,   hut_check_depth,     hut_check_mount,
     hut_check_fastener,
     hut_check_lid,     hut_check_stiffness, hut_check_light,
     hut_check_cut,     hut_check_caution,

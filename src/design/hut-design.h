@@ -281,6 +281,8 @@ typedef struct
   GArray *holes;                         /* HutPoint offsets, pattern only, mm */
   double turn_deg;                       /* counter-clockwise seen from outside */
   char *serves;                          /* service id or NULL */
+  double trap_mm;   /* clear depth of the light trap behind it; HUT_ROOM_FREE: none */
+  char *trap_stock; /* stock id; NULL: that of its panel */
 } HutOpening;
 
 /* ---- hardware -------------------------------------------------------------------------------- */

@@ -9,6 +9,8 @@
 #include "format/hut-number.h"
 
 #define OVERLAP_MAX_MM 1000.0
+#define TRAP_MIN_MM 3.0 /* own choice: slots of a millimetre */
+#define TRAP_MAX_MM 500.0
 #define SCREW_MIN_MM 2.0 /* the ends of the table of threads */
 #define SCREW_MAX_MM 8.0
 
@@ -65,6 +67,9 @@ static const HutAttributeFormat opening_attributes[] = {
   HUT_SIZE (HutOpening, radius_mm, "radius", "corner radius", 0),
   HUT_NUMBER (HutOpening, turn_deg, "turn", "turn", "degrees", -HUT_TURN_MAX_DEG, HUT_TURN_MAX_DEG),
   HUT_MAYBE_REFERENCE (HutOpening, serves, "serves", "service", "service"),
+  HUT_MAYBE_NUMBER (HutOpening, trap_mm, "trap", "depth of the light trap", "mm", TRAP_MIN_MM,
+                    TRAP_MAX_MM, HUT_ROOM_FREE),
+  HUT_MAYBE_REFERENCE (HutOpening, trap_stock, "trap-stock", "stock of the light trap", "stock"),
 };
 
 static const HutAttributeFormat hole_attributes[] = {

@@ -145,6 +145,7 @@ hut_opening_new (const char *id,
       self->diameter_mm = ROUND_MM;
       break;
     }
+  self->trap_mm = HUT_ROOM_FREE;
   return self;
 }
 
@@ -160,6 +161,7 @@ hut_opening_copy (const HutOpening *self)
   copy->at = hut_position_copy (&self->at);
   copy->holes = g_array_copy (self->holes);
   copy->serves = g_strdup (self->serves);
+  copy->trap_stock = g_strdup (self->trap_stock);
   return copy;
 }
 
@@ -173,6 +175,7 @@ hut_opening_free (HutOpening *self)
   hut_position_clear (&self->at);
   g_array_unref (self->holes);
   g_free (self->serves);
+  g_free (self->trap_stock);
   g_free (self);
 }
 
@@ -202,5 +205,6 @@ hut_opening_equal (const HutOpening *a,
          && a->diameter_mm == b->diameter_mm && a->width_mm == b->width_mm
          && a->height_mm == b->height_mm && a->radius_mm == b->radius_mm
          && holes_equal (a->holes, b->holes) && a->turn_deg == b->turn_deg
-         && g_strcmp0 (a->serves, b->serves) == 0;
+         && g_strcmp0 (a->serves, b->serves) == 0 && a->trap_mm == b->trap_mm
+         && g_strcmp0 (a->trap_stock, b->trap_stock) == 0;
 }

@@ -50,6 +50,8 @@ kind_to_string (HutPartKind kind)
       return "face-plate";
     case HUT_PART_EXTRA:
       return "extra";
+    case HUT_PART_TRAP:
+      return "trap";
     }
   g_assert_not_reached ();
 }

@@ -25,6 +25,8 @@ hut_describe_part_kind (HutPartKind kind)
       return "face-plate";
     case HUT_PART_EXTRA:
       return "extra";
+    case HUT_PART_TRAP:
+      return "trap";
     }
   g_return_val_if_reached ("panel");
 }
@@ -80,6 +82,7 @@ describe_part (HutXmlOut *out,
     hut_xml_out_text (out,
                       part->kind == HUT_PART_FACE_PLATE ? "hardware"
                       : part->kind == HUT_PART_EXTRA    ? "extra"
+                      : part->kind == HUT_PART_TRAP     ? "opening"
                                                         : "window",
                       part->item);
   hut_xml_out_text (out, "stock", part->stock->id);

@@ -58,6 +58,8 @@ hut_describe_solid_kind (HutSolidKind kind)
       return "ledge";
     case HUT_SOLID_BAFFLE:
       return "baffle";
+    case HUT_SOLID_TRAP:
+      return "trap";
     case HUT_SOLID_HARDWARE:
       return "hardware";
     case HUT_SOLID_LEADS:
@@ -231,7 +233,8 @@ describe_solid_list (HutXmlOut *out,
         hut_xml_out_text (out,
                           solid->kind == HUT_SOLID_GLAZING || solid->kind == HUT_SOLID_FRAME
                               ? "window"
-                              : "hardware",
+                          : solid->kind == HUT_SOLID_TRAP ? "opening"
+                                                          : "hardware",
                           solid->item);
       hut_describe_box3 (out, "box", &solid->box);
       hut_xml_out_close (out);

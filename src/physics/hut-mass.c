@@ -112,7 +112,7 @@ hut_shell_mass (const HutAssembly *assembly,
       const HutPart *part = g_ptr_array_index (parts->parts, i);
 
       /* Plates that the user has drawn are no part of the enclosure. */
-      if (part->shell == shell && part->panel != HUT_PART_NO_PANEL)
+      if (part->shell == shell && part->kind != HUT_PART_EXTRA)
         {
           const HutMass mass = hut_part_mass (part, assembly);
 

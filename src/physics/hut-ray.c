@@ -77,7 +77,7 @@ meets_solids (const GArray *solids,
 
       /* Panels and plates are no boxes, and are there already; hardware has holes of its own. */
       if ((solid->kind == HUT_SOLID_STRAP || solid->kind == HUT_SOLID_LEDGE
-           || solid->kind == HUT_SOLID_BAFFLE)
+           || solid->kind == HUT_SOLID_BAFFLE || solid->kind == HUT_SOLID_TRAP)
           && meets_box (&solid->box, from, to))
         return TRUE;
     }

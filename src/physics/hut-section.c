@@ -132,7 +132,7 @@ add_solids (const Cutting *self,
 
       /* Panels and plates are no boxes, and are there already; hardware has holes of its own. */
       if (solid->kind == HUT_SOLID_STRAP || solid->kind == HUT_SOLID_LEDGE
-          || solid->kind == HUT_SOLID_BAFFLE)
+          || solid->kind == HUT_SOLID_BAFFLE || solid->kind == HUT_SOLID_TRAP)
         add_box (self, &solid->box);
     }
 }
