@@ -48,7 +48,8 @@ upright (const HutPanel *panel,
   const HutFrame3 *f = &panel->frame;
 
   return (HutTrapPiece) {
-    .frame = { hut_frame3_to_world (f, u_mm, v0_mm, -panel->thickness_mm), minus (f->w), f->v, f->u },
+    .frame = { hut_frame3_to_world (f, u_mm, v0_mm, -panel->thickness_mm), minus (f->w), f->v,
+               f->u },
     .width_mm = depth_mm,
     .height_mm = hut_snap_mm (v1_mm - v0_mm),
   };

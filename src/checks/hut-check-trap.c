@@ -115,8 +115,8 @@ check_flow (HutChecking *self,
   if (trap->way_mm2 >= trap->open_mm2)
     return;
   finding = add_finding (self, trap, "trap.flow", HUT_SEVERITY_WARNS,
-                         N_ ("The slots of the light trap of {what} leave {is} cm² for the air; the "
-                             "opening has {must} cm²: make it deeper."),
+                         N_ ("The slots of the light trap of {what} leave {is} cm² for the air; "
+                             "the opening has {must} cm²: make it deeper."),
                          NULL);
   hut_finding_set_numbers (finding, trap->way_mm2 / MM2_PER_CM2, trap->open_mm2 / MM2_PER_CM2);
 }
