@@ -76,6 +76,11 @@ fill_recipe (HutRandom *random,
   stock->speed_mm_min = round (hut_random_octaves (random, 50.0, 3000.0));
   stock->power_percent = laser ? round (hut_random_between (random, 20.0, 100.0)) : 0.0;
   stock->passes = 1 + hut_random_below (random, 8);
+  if (stock->passes % 4 == 0) /* some were measured with a coupon */
+    {
+      stock->allowance_error_mm = stock->kerf_error_mm;
+      stock->fit_shift_mm = round_to_hundredth (stock->kerf_error_mm / 2.0 - 0.015);
+    }
 }
 
 static HutStock *
