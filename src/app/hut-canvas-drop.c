@@ -10,6 +10,8 @@
 #include "app/hut-item-type.h"
 #include "app/hut-opening-type.h"
 #include "app/hut-session-hardware.h"
+#include "app/hut-shelf-row.h"
+#include "draw/hut-item-place.h"
 #include <glib/gi18n.h>
 
 /* Drag events carry no modifiers: ask the pointer itself. */
@@ -57,7 +59,7 @@ static const char *
 model_name (const HutCanvas *self)
 {
   return self->drag.model != NULL ? self->drag.model->name
-                                  : gettext (self->drag.model_item->name);
+                                  : hut_shelf_row_get_item_name (self->drag.model_item);
 }
 
 static HutRect
@@ -65,7 +67,7 @@ model_bounds (const HutCanvas *self)
 {
   return self->drag.model != NULL
              ? hut_snap_opening_bounds (self->drag.model)
-             : hut_item_bounds (self->drag.model_item, 0, HUT_HOLE_MEDIUM);
+             : hut_item_place_bounds (self->drag.model_item);
 }
 
 static const char *

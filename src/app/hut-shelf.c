@@ -1,21 +1,33 @@
-/* src/app/hut-shelf.c: openings ready to be dragged onto panels.
+/* src/app/hut-shelf.c: openings and hardware ready to be dragged onto panels.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
 #include "app/hut-shelf.h"
+#include "app/hut-choice-list.h"
+#include "app/hut-item-draft.h"
+#include "app/hut-item-editor.h"
 #include "app/hut-ready-opening.h"
+#include "app/hut-session-hardware.h"
 #include "app/hut-shelf-row.h"
-#include "draw/hut-free-place.h"
+#include "app/hut-stockroom.h"
+#include "draw/hut-item-place.h"
 #include "draw/hut-snap.h"
+#include <glib/gi18n.h>
 
 #define HEADING_MARGIN_PX 6 /* own choice */
+
+/* Places in the list of groups: everything, openings, and the groups of the catalogue. */
+#define CHOICE_ALL 0
+#define CHOICE_OPENINGS 1
+#define CHOICE_FIRST_GROUP 2
 
 struct _HutShelf
 {
   GtkWidget parent;
   HutSession *session;
+  HutStockroom *stockroom;
   double drag_scale_px_per_mm;
-  GtkWidget *search, *list;
+  GtkWidget *search, *groups, *list, *problem;
 };
 
 enum
@@ -42,42 +54,16 @@ selected_panel (HutShelf *self,
   return hole != NULL && hole->panel < assembly->panels->len ? (int)hole->panel : -1;
 }
 
-/* A free place on the panel that is worked on, else on the first that has one, else the middle of
- * the first: then findings say what it meets. */
-static gboolean
-find_place (HutShelf *self,
-            const HutAssembly *assembly,
-            HutRect bounds,
-            guint *panel,
-            HutPoint *at)
-{
-  const int preferred = selected_panel (self, assembly);
-
-  if (assembly->panels->len == 0)
-    return FALSE;
-  if (preferred >= 0)
-    {
-      *panel = (guint)preferred;
-      if (hut_free_place_find (assembly, *panel, bounds, at))
-        return TRUE;
-    }
-  for (*panel = 0; *panel < assembly->panels->len; (*panel)++)
-    if (hut_free_place_find (assembly, *panel, bounds, at))
-      return TRUE;
-  *panel = preferred >= 0 ? (guint)preferred : 0;
-  hut_free_place_find (assembly, *panel, bounds, at);
-  return TRUE;
-}
-
 static void
-place (HutShelf *self,
-       const HutOpening *opening)
+place_opening (HutShelf *self,
+               const HutOpening *opening)
 {
   const HutAssembly *assembly = hut_session_get_assembly (self->session);
+  const HutRect b = hut_snap_opening_bounds (opening);
   guint index;
   HutPoint at;
 
-  if (!find_place (self, assembly, hut_snap_opening_bounds (opening), &index, &at))
+  if (!hut_place_find (assembly, b, selected_panel (self, assembly), &index, &at))
     {
       gtk_widget_error_bell (GTK_WIDGET (self)); /* the canvas says why there is no panel */
       return;
@@ -87,11 +73,38 @@ place (HutShelf *self,
 }
 
 static void
+place_item (HutShelf *self,
+            const HutItem *item)
+{
+  const HutAssembly *assembly = hut_session_get_assembly (self->session);
+  guint index;
+  HutPoint at;
+
+  if (!hut_item_place_find (assembly, item, selected_panel (self, assembly), &index, &at))
+    {
+      gtk_widget_error_bell (GTK_WIDGET (self)); /* no panel, or no line that it could lie across */
+      return;
+    }
+  const HutPanel *panel = g_ptr_array_index (assembly->panels, index);
+  hut_session_add_hardware (self->session, item, hut_shelf_row_get_item_name (item), panel->id, at);
+}
+
+static void
+place (HutShelf *self,
+       HutShelfRow *row)
+{
+  if (hut_shelf_row_get_item (row) != NULL)
+    place_item (self, hut_shelf_row_get_item (row));
+  else
+    place_opening (self, hut_shelf_row_get_opening (row));
+}
+
+static void
 on_row_activated (GtkListBox *list,
                   GtkListBoxRow *row,
                   HutShelf *self)
 {
-  place (self, hut_shelf_row_get_opening (HUT_SHELF_ROW (row)));
+  place (self, HUT_SHELF_ROW (row));
 }
 
 /* ---- search and headings -------------------------------------------------------------------- */
@@ -101,9 +114,22 @@ filter_row (GtkListBoxRow *row,
             gpointer user_data)
 {
   HutShelf *self = user_data;
+  const HutItem *item = hut_shelf_row_get_item (HUT_SHELF_ROW (row));
+  const guint choice = gtk_drop_down_get_selected (GTK_DROP_DOWN (self->groups));
+  const guint own = item != NULL ? CHOICE_FIRST_GROUP + (guint)item->group : CHOICE_OPENINGS;
 
-  return hut_shelf_row_matches (HUT_SHELF_ROW (row),
-                                gtk_editable_get_text (GTK_EDITABLE (self->search)));
+  return (choice == CHOICE_ALL || choice == own)
+         && hut_shelf_row_matches (HUT_SHELF_ROW (row),
+                                   gtk_editable_get_text (GTK_EDITABLE (self->search)));
+}
+
+static void
+on_group_changed (GtkDropDown *groups,
+                  GParamSpec *pspec,
+                  HutShelf *self)
+{
+  gtk_list_box_invalidate_filter (GTK_LIST_BOX (self->list));
+  gtk_list_box_invalidate_headers (GTK_LIST_BOX (self->list));
 }
 
 static void
@@ -146,9 +172,120 @@ on_search_activate (GtkSearchEntry *search,
     if (gtk_widget_get_child_visible (GTK_WIDGET (row)))
       {
         gtk_list_box_select_row (GTK_LIST_BOX (self->list), row);
-        place (self, hut_shelf_row_get_opening (HUT_SHELF_ROW (row)));
+        place (self, HUT_SHELF_ROW (row));
         return;
       }
+}
+
+/* ---- the catalogue --------------------------------------------------------------------------- */
+
+static void
+fill_groups (HutShelf *self)
+{
+  g_autoptr (GPtrArray) names = g_ptr_array_new_with_free_func (g_free);
+
+  /* Translators: what the shelf shows: all groups of openings and hardware */
+  g_ptr_array_add (names, g_strdup (_ ("Everything")));
+  g_ptr_array_add (names, g_strdup (_ ("Openings")));
+  for (int i = 0; i < HUT_ITEM_GROUP_COUNT; i++)
+    g_ptr_array_add (names, g_strdup (_(hut_item_group_title ((HutItemGroup)i))));
+  hut_choice_list_style (GTK_DROP_DOWN (self->groups));
+  hut_choice_list_set (GTK_DROP_DOWN (self->groups), names);
+}
+
+static void
+show_problems (HutShelf *self)
+{
+  const GPtrArray *problems = hut_stockroom_get_problems (self->stockroom);
+  const char *first = problems->len > 0 ? g_ptr_array_index (problems, 0) : "";
+  g_autofree char *text
+      = g_strdup_printf (ngettext ("%u own item could not be read: %s",
+                                      "%u own items could not be read. The first: %s",
+                                      problems->len),
+                         problems->len, first);
+
+  gtk_label_set_text (GTK_LABEL (self->problem), text);
+  gtk_widget_set_visible (self->problem, problems->len > 0);
+}
+
+static void
+fill_items (HutShelf *self)
+{
+  const HutCatalog *catalog = hut_stockroom_get_catalog (self->stockroom);
+  const int n_openings = (int)hut_ready_opening_get_count ();
+  GtkListBoxRow *row;
+
+  while ((row = gtk_list_box_get_row_at_index (GTK_LIST_BOX (self->list), n_openings)) != NULL)
+    gtk_list_box_remove (GTK_LIST_BOX (self->list), GTK_WIDGET (row));
+  for (guint i = 0; i < hut_catalog_get_count (catalog); i++)
+    {
+      const HutItem *item = hut_catalog_get_nth (catalog, i);
+      GtkWidget *fresh = hut_shelf_row_new_item (item, hut_catalog_is_own (catalog, item));
+
+      hut_shelf_row_set_drag_scale (HUT_SHELF_ROW (fresh), self->drag_scale_px_per_mm);
+      gtk_list_box_append (GTK_LIST_BOX (self->list), fresh);
+    }
+  show_problems (self);
+}
+
+static void
+edit_item (HutShelf *self,
+           const HutItem *item)
+{
+  GtkWidget *editor = hut_item_editor_new (self->stockroom, item);
+
+  gtk_window_set_transient_for (GTK_WINDOW (editor),
+                                GTK_WINDOW (gtk_widget_get_root (GTK_WIDGET (self))));
+  gtk_window_present (GTK_WINDOW (editor));
+}
+
+static void
+new_item (GtkWidget *widget,
+          const char *action,
+          GVariant *parameter)
+{
+  g_autoptr (HutItem) draft = hut_item_draft_new ();
+
+  edit_item (HUT_SHELF (widget), draft);
+}
+
+static void
+new_pattern (GtkWidget *widget,
+             const char *action,
+             GVariant *parameter)
+{
+  g_autoptr (HutItem) draft = hut_item_draft_new_pattern ();
+
+  edit_item (HUT_SHELF (widget), draft);
+}
+
+static const HutItem *
+selected_item (HutShelf *self)
+{
+  GtkListBoxRow *row = gtk_list_box_get_selected_row (GTK_LIST_BOX (self->list));
+
+  return row != NULL ? hut_shelf_row_get_item (HUT_SHELF_ROW (row)) : NULL;
+}
+
+static void
+edit_selected (GtkWidget *widget,
+               const char *action,
+               GVariant *parameter)
+{
+  const HutItem *item = selected_item (HUT_SHELF (widget));
+
+  if (item != NULL)
+    edit_item (HUT_SHELF (widget), item);
+}
+
+static void
+on_row_selected (GtkListBox *list,
+                 GtkListBoxRow *row,
+                 HutShelf *self)
+{
+  gtk_widget_action_set_enabled (
+      GTK_WIDGET (self), "shelf.edit-item",
+      row != NULL && hut_shelf_row_get_item (HUT_SHELF_ROW (row)) != NULL);
 }
 
 /* ---- object --------------------------------------------------------------------------------- */
@@ -206,6 +343,7 @@ hut_shelf_dispose (GObject *object)
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
     gtk_widget_unparent (child); /* those without a name in the template */
   g_clear_object (&self->session);
+  g_clear_object (&self->stockroom);
   G_OBJECT_CLASS (hut_shelf_parent_class)->dispose (object);
 }
 
@@ -228,10 +366,17 @@ hut_shelf_class_init (HutShelfClass *klass)
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/hutchwright/Hutchwright/hut-shelf.ui");
   gtk_widget_class_bind_template_child (widget_class, HutShelf, search);
+  gtk_widget_class_bind_template_child (widget_class, HutShelf, groups);
   gtk_widget_class_bind_template_child (widget_class, HutShelf, list);
+  gtk_widget_class_bind_template_child (widget_class, HutShelf, problem);
+  gtk_widget_class_bind_template_callback (widget_class, on_group_changed);
+  gtk_widget_class_bind_template_callback (widget_class, on_row_selected);
   gtk_widget_class_bind_template_callback (widget_class, on_search_changed);
   gtk_widget_class_bind_template_callback (widget_class, on_search_activate);
   gtk_widget_class_bind_template_callback (widget_class, on_row_activated);
+  gtk_widget_class_install_action (widget_class, "shelf.new-item", NULL, new_item);
+  gtk_widget_class_install_action (widget_class, "shelf.new-pattern", NULL, new_pattern);
+  gtk_widget_class_install_action (widget_class, "shelf.edit-item", NULL, edit_selected);
   gtk_widget_class_set_css_name (widget_class, "hut-shelf");
 }
 
@@ -241,6 +386,13 @@ hut_shelf_init (HutShelf *self)
   gtk_widget_init_template (GTK_WIDGET (self));
   for (guint i = 0; i < hut_ready_opening_get_count (); i++)
     gtk_list_box_append (GTK_LIST_BOX (self->list), hut_shelf_row_new (i));
+  self->drag_scale_px_per_mm = 1.0;
+  self->stockroom = g_object_ref (hut_stockroom_get_default ());
+  fill_groups (self);
+  fill_items (self);
+  g_signal_connect_object (self->stockroom, "changed", G_CALLBACK (fill_items), self,
+                           G_CONNECT_SWAPPED);
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "shelf.edit-item", FALSE);
   gtk_list_box_set_filter_func (GTK_LIST_BOX (self->list), filter_row, self, NULL);
   gtk_list_box_set_header_func (GTK_LIST_BOX (self->list), head_row, NULL, NULL);
   gtk_search_entry_set_key_capture_widget (GTK_SEARCH_ENTRY (self->search), GTK_WIDGET (self));

@@ -1,11 +1,12 @@
-/* src/app/hut-shelf.h: openings ready to be dragged onto panels.
+/* src/app/hut-shelf.h: openings and hardware ready to be dragged onto panels.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Properties:
  *   "session"     HutSession, set at construction
  *   "drag-scale"  double: px per mm of what hangs on the pointer; bind it to the canvas' "scale"
- * Enter or a double click places the chosen opening at a free place of the panel with the selected
- * item, else of the first panel that has one. */
+ * Actions: "shelf.new-item", "shelf.new-pattern", "shelf.edit-item"
+ * Enter or a double click places the chosen opening or item at a free place of the panel with the
+ * selected item, else of the first panel that has one; what lies across hinge line or seam, along it. */
 #pragma once
 #include "app/hut-session.h"
 #include <gtk/gtk.h>

@@ -2,6 +2,7 @@
  * see. SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/hut-ready-opening.h"
 #include "app/hut-shelf-row.h"
+#include "app/hut-stockroom.h"
 #include "design/hut-file.h"
 #include "hut-gui.h"
 #include <locale.h>
@@ -39,6 +40,12 @@ count_shown (HutGui *gui)
   return count;
 }
 
+static guint
+count_catalog (void)
+{
+  return hut_catalog_get_count (hut_stockroom_get_catalog (hut_stockroom_get_default ()));
+}
+
 static void
 typing_finds_an_opening_and_enter_places_it (void **state)
 {
@@ -46,11 +53,10 @@ typing_finds_an_opening_and_enter_places_it (void **state)
 
   open_example (&gui);
   const guint before = count_openings (&gui);
-  assert_int_equal (count_shown (&gui), hut_ready_opening_get_count ());
+  assert_int_equal (count_shown (&gui), hut_ready_opening_get_count () + count_catalog ());
   hut_shelf_focus_search (HUT_SHELF (gui.shelf));
   hut_gui_wait_for (gtk_window_get_focus (GTK_WINDOW (gui.window)) != NULL);
-  for (const char *letter = "vent"; *letter != '\0'; letter++)
-    hut_gui_key ((char[]){ *letter, '\0' });
+  hut_gui_enter ("vent p");
   hut_gui_wait_for (count_shown (&gui) == 2); /* two vent patterns */
   hut_gui_key ("Return");
   hut_gui_wait_for (count_openings (&gui) == before + 1);
@@ -70,7 +76,77 @@ a_name_that_nobody_has_leaves_an_empty_shelf (void **state)
   gtk_editable_set_text (GTK_EDITABLE (search), "no such thing");
   hut_gui_wait_for (count_shown (&gui) == 0);
   hut_gui_wait_for (
-      gtk_widget_get_mapped (hut_gui_find (gui.shelf, GTK_TYPE_LABEL, "No opening of that name")));
+      gtk_widget_get_mapped (hut_gui_find (gui.shelf, GTK_TYPE_LABEL, "Nothing of that name")));
+}
+
+static void
+typing_finds_an_item_and_enter_places_it_with_its_holes (void **state)
+{
+  g_auto (HutGui) gui = { 0 };
+
+  open_example (&gui);
+  const guint before = hut_session_get_design (gui.session)->hardware->len;
+  hut_shelf_focus_search (HUT_SHELF (gui.shelf));
+  hut_gui_wait_for (gtk_window_get_focus (GTK_WINDOW (gui.window)) != NULL);
+  hut_gui_enter ("fan 80");
+  hut_gui_wait_for (count_shown (&gui) >= 3 && count_shown (&gui) < 20);
+  hut_gui_key ("Return");
+  hut_gui_wait_for (hut_session_get_design (gui.session)->hardware->len == before + 1);
+
+  const HutAssembly *assembly = hut_session_get_assembly (gui.session);
+  const HutPlacedHole *hole
+      = hut_assembly_get_hole (assembly, hut_session_get_selected (gui.session));
+
+  assert_non_null (hole);
+  assert_int_equal (hole->paths->len, 5); /* air and four screws */
+}
+
+static void
+a_group_shows_what_is_in_it (void **state)
+{
+  g_auto (HutGui) gui = { 0 };
+
+  open_example (&gui);
+  GtkWidget *groups = hut_gui_find (gui.shelf, GTK_TYPE_DROP_DOWN, NULL);
+  /* "Everything", "Openings", then the groups of the catalogue in their order */
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (groups), 1);
+  hut_gui_wait_for (count_shown (&gui) == hut_ready_opening_get_count ());
+  gtk_drop_down_set_selected (GTK_DROP_DOWN (groups), 2 + HUT_ITEM_LAMP);
+  hut_gui_wait_for (count_shown (&gui) == 3); /* two strips and a recessed one */
+  hut_gui_wait_for (
+      gtk_widget_get_mapped (hut_gui_find (gui.shelf, GTK_TYPE_LABEL, "Recessed lamp 55")));
+}
+
+static void
+an_item_is_dragged_onto_a_panel_in_one_undo_step (void **state)
+{
+  g_auto (HutGui) gui = { 0 };
+  HutPoint real, at;
+
+  open_example (&gui);
+  GtkWidget *search = hut_gui_find (gui.shelf, GTK_TYPE_SEARCH_ENTRY, NULL);
+  gtk_editable_set_text (GTK_EDITABLE (search), "mushroom 22");
+  hut_gui_wait_for (count_shown (&gui) == 1);
+  for (int i = 0; i < 10; i++) /* until the row stands where it stays */
+    hut_gui_spin ();
+  hut_gui_hold ("ctrl", TRUE); /* suspends snapping */
+  hut_gui_drag (hut_gui_shelf_point (&gui, "Emergency stop 22"),
+                hut_gui_panel_point (&gui, "base-right", (HutPoint){ 190, 100 }, &real));
+  hut_gui_wait_for (hut_session_get_design (gui.session)->hardware->len == 1);
+  hut_gui_release ();
+  hut_gui_wait_for (hut_session_can_undo (gui.session));
+  hut_gui_hold ("ctrl", FALSE);
+
+  const HutHardware *hardware
+      = g_ptr_array_index (hut_session_get_design (gui.session)->hardware, 0);
+
+  assert_true (hut_assembly_locate (hut_session_get_assembly (gui.session), &hardware->at, &at));
+  assert_string_equal (hut_panel_id_to_string (hardware->at.panel), "base-right");
+  /* Within a pixel of where the pointer let go. */
+  assert_near_mm (at.u, real.u, 1.0 / hut_canvas_get_scale (HUT_CANVAS (gui.canvas)));
+  assert_near_mm (at.v, real.v, 1.0 / hut_canvas_get_scale (HUT_CANVAS (gui.canvas)));
+  hut_session_undo (gui.session);
+  assert_int_equal (hut_session_get_design (gui.session)->hardware->len, 0);
 }
 
 /* Every ready opening, one after the other: each finds a place where nothing complains about it. */
@@ -82,7 +158,9 @@ what_is_placed_by_key_meets_nothing (void **state)
   guint placed = 0;
 
   open_example (&gui);
-  for (int i = 0; (row = gtk_list_box_get_row_at_index (find_list (&gui), i)) != NULL; i++)
+  for (int i = 0; (row = gtk_list_box_get_row_at_index (find_list (&gui), i)) != NULL
+                  && hut_shelf_row_get_opening (HUT_SHELF_ROW (row)) != NULL;
+       i++)
     {
       const guint before = count_openings (&gui);
 
@@ -151,8 +229,11 @@ rows_have_names_for_screen_readers (void **state)
   open_example (&gui);
   for (int i = 0; (row = gtk_list_box_get_row_at_index (find_list (&gui), i)) != NULL; i++)
     {
+      const HutItem *item = hut_shelf_row_get_item (HUT_SHELF_ROW (row));
+
       gtk_test_accessible_assert_property (row, GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                           hut_ready_opening_get_name ((guint)i));
+                                           item != NULL ? item->name
+                                                        : hut_ready_opening_get_name ((guint)i));
       gtk_test_accessible_assert_property (row, GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,
                                            "Drag it onto a panel, or press Enter to place it.");
     }
@@ -173,6 +254,9 @@ main (int argc,
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (typing_finds_an_opening_and_enter_places_it),
     cmocka_unit_test (a_name_that_nobody_has_leaves_an_empty_shelf),
+    cmocka_unit_test (typing_finds_an_item_and_enter_places_it_with_its_holes),
+    cmocka_unit_test (a_group_shows_what_is_in_it),
+    cmocka_unit_test (an_item_is_dragged_onto_a_panel_in_one_undo_step),
     cmocka_unit_test (what_is_placed_by_key_meets_nothing),
     cmocka_unit_test (the_panel_with_the_selected_item_comes_first),
     cmocka_unit_test (a_double_click_places_and_a_single_one_does_not),
