@@ -16,7 +16,7 @@
 #include <glib/gi18n.h>
 #include <string.h>
 
-/* What a source of the user's own numbers says; it stands in the file, as all text there in English. */
+/* What a source of the user's own numbers says: in the file, where all text is English. */
 #define MEASURED_OF "cutout, holes, front, behind, thickness, flange, nut, body, mass"
 #define MEASURED "measured"
 
@@ -111,7 +111,8 @@ show (HutItemEditor *self)
 
   self->filling = TRUE;
   for (int i = 0; i < HUT_MEASURE_COUNT; i++)
-    hut_number_entry_set_value (get_entry (self, i), hut_item_draft_get (self->item, (HutMeasure)i));
+    hut_number_entry_set_value (get_entry (self, i),
+                                hut_item_draft_get (self->item, (HutMeasure)i));
   self->filling = FALSE;
   show_fields (self);
   hut_item_picture_set_item (self->picture, self->item);

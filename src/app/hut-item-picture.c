@@ -34,7 +34,8 @@ find_scale (HutItemPicture *self,
             double height)
 {
   const double pad = self->icon ? ICON_PAD_PX : LARGE_PAD_PX;
-  const double fits = MIN ((width - 2.0 * pad) / (b.u1 - b.u0), (height - 2.0 * pad) / (b.v1 - b.v0));
+  const double fits
+      = MIN ((width - 2.0 * pad) / (b.u1 - b.u0), (height - 2.0 * pad) / (b.v1 - b.v0));
   const double largest_mm = MAX (b.u1 - b.u0, b.v1 - b.v0);
 
   if (!self->icon)

@@ -23,7 +23,7 @@ static guint changed_signal, removed_signal;
 
 G_DEFINE_TYPE (HutScrewRow, hut_screw_row, GTK_TYPE_WIDGET)
 
-/* ---- threads: bolts first, then wood screws; in the order of the table ------------------------ */
+/* ---- threads: bolts first, then wood screws; in the order of the table ----------------------- */
 
 /* Wood screws that the editor offers, mm. Own choice: those with a pilot in the chart. */
 static const double wood_mm[] = { 2.5, 3.0, 3.5, 4.0, 4.5, 5.0 };

@@ -136,8 +136,16 @@ hut_gui_shelf_point (HutGui *self,
                      const char *name)
 {
   GtkWidget *label = hut_gui_find (self->shelf, GTK_TYPE_LABEL, name);
+  GtkWidget *row, *list;
+  graphene_rect_t place;
 
   assert_non_null (label);
+  row = gtk_widget_get_ancestor (label, GTK_TYPE_LIST_BOX_ROW);
+  list = gtk_widget_get_ancestor (label, GTK_TYPE_SCROLLED_WINDOW);
+  gtk_widget_grab_focus (row); /* which scrolls it into sight */
+  hut_gui_wait_for (gtk_widget_compute_bounds (row, list, &place) && place.origin.y >= 0.0f
+                    && place.origin.y + place.size.height
+                           <= (float)gtk_widget_get_height (list) + 1.0f);
   return hut_gui_point (label, 20.0, gtk_widget_get_height (label) / 2.0);
 }
 

@@ -111,10 +111,13 @@ drag_into_a_joint_raises_a_finding_that_undo_takes_back (void **state)
   /* From its middle to where its left side lies 3 mm behind the finger roots, which are 5.86 mm
    * deep, then on into the fingers. Control suspends the stop before them. */
   hut_gui_hold ("ctrl", TRUE);
-  hut_gui_drag (hut_gui_panel_point (&gui, "base-back", dropped, NULL),
-                hut_gui_panel_point (&gui, "base-back", (HutPoint){ 24.0, dropped.v }, NULL));
+  /* Held at its lower left, as a finding's mark may lie over its middle. */
+  hut_gui_drag (
+      hut_gui_panel_point (&gui, "base-back", (HutPoint){ dropped.u - 8.0, dropped.v - 8.0 }, NULL),
+      hut_gui_panel_point (&gui, "base-back", (HutPoint){ 16.0, dropped.v - 8.0 }, NULL));
   hut_gui_wait_for (hut_gui_has_finding (&gui, "opening.joint", item)); /* while it is still held */
-  hut_gui_move (hut_gui_panel_point (&gui, "base-back", (HutPoint){ 13.0, dropped.v }, NULL));
+  hut_gui_move (
+      hut_gui_panel_point (&gui, "base-back", (HutPoint){ 5.0, dropped.v - 8.0 }, NULL));
   hut_gui_wait_for (hut_gui_has_finding (&gui, "opening.outside", item));
   hut_gui_release ();
   hut_gui_wait_for (g_strcmp0 (hut_session_get_undo_label (gui.session), "Move") == 0);
