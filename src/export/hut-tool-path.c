@@ -4,6 +4,7 @@
 #include "config.h"
 #include "export/hut-tool-path.h"
 #include "geom/hut-flatten.h"
+#include "sheets/hut-cut-order.h"
 #include "sheets/hut-label.h"
 #include <math.h>
 
@@ -24,7 +25,7 @@ hut_tool_path_free (HutToolPath *self)
 
 /* @id: (transfer full) */
 static void
-take_closed (GPtrArray *layer_paths,
+take_closed (GPtrArray *cuts,
              HutLayer layer,
              char *id,
              const HutPath *path)
@@ -34,7 +35,8 @@ take_closed (GPtrArray *layer_paths,
   self->layer = layer;
   self->id = id;
   self->closed = hut_path_copy (path);
-  g_ptr_array_add (layer_paths, self);
+  self->outline = layer == HUT_LAYER_CUT_OUTSIDE;
+  g_ptr_array_add (cuts, self);
 }
 
 static void
@@ -102,7 +104,8 @@ dup_centre_cut (const HutPath *mark,
 }
 
 static void
-append_marks (GPtrArray *const layers[HUT_LAYER_COUNT],
+append_marks (GPtrArray *scores,
+              GPtrArray *cuts,
               const HutPart *part,
               const HutPlacement *placement)
 {
@@ -116,7 +119,7 @@ append_marks (GPtrArray *const layers[HUT_LAYER_COUNT],
         {
         case HUT_PART_MARK_POCKET:
         case HUT_PART_MARK_SINK:
-          take_closed (layers[HUT_LAYER_POCKET], HUT_LAYER_POCKET,
+          take_closed (cuts, HUT_LAYER_POCKET,
                        g_strdup_printf ("%s-%s-%u-%s", part->id,
                                         mark->kind == HUT_PART_MARK_POCKET ? "pocket" : "sink",
                                         i + 1,
@@ -126,12 +129,12 @@ append_marks (GPtrArray *const layers[HUT_LAYER_COUNT],
         case HUT_PART_MARK_CENTRE:
           centre = dup_centre_cut (placed, part->stock->kerf_mm);
           if (centre != NULL)
-            take_closed (layers[HUT_LAYER_DRILL], HUT_LAYER_DRILL,
+            take_closed (cuts, HUT_LAYER_DRILL,
                          g_strdup_printf ("%s-drill-%u", part->id, i + 1), centre);
           break;
         case HUT_PART_MARK_OUTLINE:
         default:
-          append_scored (layers[HUT_LAYER_SCORE], g_strdup_printf ("%s-by-hand-%u", part->id, i + 1),
+          append_scored (scores, g_strdup_printf ("%s-by-hand-%u", part->id, i + 1),
                          placed);
           break;
         }
@@ -139,7 +142,8 @@ append_marks (GPtrArray *const layers[HUT_LAYER_COUNT],
 }
 
 static gboolean
-append_part (GPtrArray *const layers[HUT_LAYER_COUNT],
+append_part (GPtrArray *scores,
+             GPtrArray *cuts,
              const HutPartSet *parts,
              const HutLaidPart *laid,
              GError **error)
@@ -152,16 +156,85 @@ append_part (GPtrArray *const layers[HUT_LAYER_COUNT],
       g_prefix_error (error, "part %s: ", part->id);
       return FALSE;
     }
-  append_label (layers[HUT_LAYER_SCORE], part, &laid->placement);
-  append_marks (layers, part, &laid->placement);
+  append_label (scores, part, &laid->placement);
+  append_marks (scores, cuts, part, &laid->placement);
   for (guint i = 0; i < cut->holes->len; i++)
     if (!hut_part_opens_by_hand (part, i))
-      take_closed (layers[HUT_LAYER_CUT_INSIDE], HUT_LAYER_CUT_INSIDE,
-                   g_strdup_printf ("%s-inside-%u", part->id, i + 1),
+      take_closed (cuts, HUT_LAYER_CUT_INSIDE, g_strdup_printf ("%s-inside-%u", part->id, i + 1),
                    g_ptr_array_index (cut->holes, i));
-  take_closed (layers[HUT_LAYER_CUT_OUTSIDE], HUT_LAYER_CUT_OUTSIDE,
+  take_closed (cuts, HUT_LAYER_CUT_OUTSIDE,
                g_strdup_printf ("%s-outside", part->id), cut->outer);
   return TRUE;
+}
+
+/* ---- the order ------------------------------------------------------------------------------- */
+
+/* The same path, begun at another corner. (transfer full) */
+static HutPath *
+dup_begun (const HutPath *path,
+           guint start)
+{
+  const guint count = hut_path_get_count (path);
+  HutPath *begun = hut_path_new ();
+
+  for (guint i = 0; i < count; i++)
+    {
+      const HutVertex *vertex = hut_path_get (path, (start + i) % count);
+
+      hut_path_append (begun, vertex->p, vertex->bulge, vertex->kind);
+    }
+  return begun;
+}
+
+/* A part that lies in a hole of another one drops out with the hole: its outline is cut inside, too. */
+static void
+bring_nested_outlines_forward (GPtrArray *cuts)
+{
+  for (guint i = 0; i < cuts->len; i++)
+    {
+      HutToolPath *inner = g_ptr_array_index (cuts, i);
+      const HutPoint p = hut_path_get (inner->closed, 0)->p;
+
+      for (guint k = 0; inner->outline && k < cuts->len; k++)
+        {
+          const HutToolPath *outer = g_ptr_array_index (cuts, k);
+
+          if (k != i && outer->outline && hut_path_contains (outer->closed, p))
+            inner->layer = HUT_LAYER_CUT_INSIDE;
+        }
+    }
+}
+
+/* @cuts: all that is closed, in the order of the parts. Sorts it as it is cut and begins each path
+ * where the tool comes from. */
+static void
+sort_cuts (GPtrArray *cuts)
+{
+  g_autoptr(GPtrArray) paths = g_ptr_array_new ();
+  g_autoptr(GPtrArray) unsorted = g_ptr_array_new (); /* lends what cuts owns */
+  g_autofree guint *ranks = g_new0 (guint, cuts->len + 1);
+
+  for (guint i = 0; i < cuts->len; i++)
+    {
+      const HutToolPath *cut = g_ptr_array_index (cuts, i);
+
+      g_ptr_array_add (paths, cut->closed);
+      g_ptr_array_add (unsorted, (gpointer) cut);
+      ranks[i] = cut->layer;
+    }
+
+  g_autoptr(GArray) steps = hut_cut_order_new (paths, ranks, (HutPoint) { 0, 0 });
+
+  for (guint i = 0; i < steps->len; i++)
+    {
+      const HutCutStep step = g_array_index (steps, HutCutStep, i);
+      HutToolPath *cut = g_ptr_array_index (unsorted, step.path);
+      HutPath *begun = dup_begun (cut->closed, step.start);
+
+      g_clear_pointer (&cut->closed, hut_path_free);
+      cut->closed = begun;
+      cuts->pdata[i] = cut;
+    }
 }
 
 GPtrArray *
@@ -171,21 +244,18 @@ hut_sheet_dup_tool_paths (const HutPartSet *parts,
 {
   g_return_val_if_fail (parts != NULL && sheet != NULL, NULL);
 
-  GPtrArray *layers[HUT_LAYER_COUNT];
-  gboolean whole = TRUE;
+  g_autoptr(GPtrArray) scores
+      = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_tool_path_free);
+  g_autoptr(GPtrArray) cuts
+      = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_tool_path_free);
 
-  for (guint i = 0; i < HUT_LAYER_COUNT; i++)
-    layers[i] = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_tool_path_free);
-  for (guint i = 0; whole && i < sheet->laid->len; i++)
-    whole = append_part (layers, parts, &g_array_index (sheet->laid, HutLaidPart, i), error);
-
-  GPtrArray *all = layers[0];
-
-  for (guint i = 1; i < HUT_LAYER_COUNT; i++)
-    g_ptr_array_extend_and_steal (all, layers[i]);
-  if (!whole)
-    g_clear_pointer (&all, g_ptr_array_unref);
-  return all;
+  for (guint i = 0; i < sheet->laid->len; i++)
+    if (!append_part (scores, cuts, parts, &g_array_index (sheet->laid, HutLaidPart, i), error))
+      return NULL;
+  bring_nested_outlines_forward (cuts);
+  sort_cuts (cuts);
+  g_ptr_array_extend_and_steal (scores, g_steal_pointer (&cuts));
+  return g_steal_pointer (&scores);
 }
 
 gboolean

@@ -20,6 +20,7 @@ typedef struct
   HutLayer layer;
   char *id;           /* XML name, unique on the sheet */
   HutPath *closed;    /* cut layers: the tool's centre line; pockets: their outline; else NULL */
+  gboolean outline;   /* whether that is the outer outline of a part */
   GPtrArray *strokes; /* score layer: GArray of HutPoint, open lines; else NULL */
 } HutToolPath;
 
@@ -31,8 +32,10 @@ void hut_tool_path_free (HutToolPath *self);
  * @sheet: the sheet
  * @error: HUT_GEOM_ERROR_* when kerf or fit swallow something of a part; the message names the part
  *
- * Returns: (transfer full) (element-type HutToolPath): by layer, then as the parts were laid; NULL
- *   on error
+ * A part that lies in a hole of another one is cut whole before the hole, with the inside cuts.
+ *
+ * Returns: (transfer full) (element-type HutToolPath): by layer, cuts as hut_cut_order_new () has
+ *   them; NULL on error
  */
 GPtrArray *hut_sheet_dup_tool_paths (const HutPartSet *parts,
                                      const HutSheet *sheet,

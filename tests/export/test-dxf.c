@@ -99,9 +99,33 @@ count_arcs (Sums *sums,
     sums->arcs += hut_path_get (path, i)->bulge != 0.0;
 }
 
+/* Whether the part's own place lies in the hole of another one: outside of all outlines, and yet in
+ * the outline of one without its holes. */
+static gboolean
+lies_in_a_hole (const HutPartSet *parts,
+                const HutSheet *sheet,
+                const HutLaidPart *laid)
+{
+  g_autoptr(HutRegion) own = hut_laid_part_dup_cut (laid, parts, NULL);
+
+  for (guint i = 0; i < sheet->laid->len; i++)
+    {
+      const HutLaidPart *other = &g_array_index (sheet->laid, HutLaidPart, i);
+      g_autoptr(HutRegion) around
+          = other != laid ? hut_laid_part_dup_cut (other, parts, NULL) : NULL;
+
+      for (guint k = 0; around != NULL && k < around->holes->len; k++)
+        if (hut_path_contains (around->holes->pdata[k], hut_path_get (own->outer, 0)->p))
+          return TRUE;
+    }
+  return FALSE;
+}
+
+/* An outline in a hole is cut inside, so that it does not drop out with the hole. */
 static void
 add_part (Sums *sums,
           const HutPartSet *parts,
+          const HutSheet *sheet,
           const HutLaidPart *laid)
 {
   const HutPart *part = g_ptr_array_index (parts->parts, laid->part);
@@ -109,8 +133,16 @@ add_part (Sums *sums,
   g_autoptr(HutLabel) label = hut_label_new (part);
 
   sums->score_mm += label != NULL ? hut_label_length_mm (label) : 0.0;
-  sums->outside_mm += hut_path_length_mm (cut->outer);
-  sums->outside_mm2 += hut_path_area_mm2 (cut->outer);
+  if (lies_in_a_hole (parts, sheet, laid))
+    {
+      sums->inside_mm += hut_path_length_mm (cut->outer);
+      sums->inside_mm2 += hut_path_area_mm2 (cut->outer);
+    }
+  else
+    {
+      sums->outside_mm += hut_path_length_mm (cut->outer);
+      sums->outside_mm2 += hut_path_area_mm2 (cut->outer);
+    }
   count_arcs (sums, cut->outer);
   for (guint i = 0; i < cut->holes->len; i++)
     {
@@ -141,7 +173,7 @@ append_index_line (Batch *self,
   Sums sums = { 0 };
 
   for (guint i = 0; i < sheet->laid->len; i++)
-    add_part (&sums, parts, &g_array_index (sheet->laid, HutLaidPart, i));
+    add_part (&sums, parts, sheet, &g_array_index (sheet->laid, HutLaidPart, i));
   g_string_append (self->index, name);
   append_number (self->index, sheet->width_mm);
   append_number (self->index, sheet->depth_mm);
