@@ -147,10 +147,17 @@ each_choice_of_each_list_can_be_saved (void **state)
   hut_session_select (app.gui.session, "data-hole");
   lists = find_all (app.gui.window, GTK_TYPE_DROP_DOWN);
   for (guint i = 0; i < lists->len; i++)
+    g_object_ref (g_ptr_array_index (lists, i));
+  g_ptr_array_set_free_func (lists, g_object_unref);
+  for (guint i = 0; i < lists->len; i++)
     {
       GtkDropDown *list = g_ptr_array_index (lists, i);
       const guint before = gtk_drop_down_get_selected (list);
 
+      /* A choice before may have taken away the row that this list was in, and the list of a form
+       * that speaks of nothing is empty. */
+      if (gtk_widget_get_root (GTK_WIDGET (list)) == NULL || gtk_drop_down_get_model (list) == NULL)
+        continue;
       for (guint k = 0; k < g_list_model_get_n_items (gtk_drop_down_get_model (list)); k++, count++)
         {
           gtk_drop_down_set_selected (list, k);
