@@ -28,6 +28,7 @@ typedef struct
   HutPoint screws[HUT_PLATE_SCREWS];
 } HutFacePlate;
 
+/* Sizes of opening and plate for an item, from its cuts, its flange and what stands behind it. */
 void hut_face_plate_find (const HutItem *item, HutFacePlate *plate);
 /* Outlines counter-clockwise, item frame: the opening in the panel, the plate. (transfer full) */
 HutPath *hut_face_plate_dup_opening (const HutFacePlate *self) G_GNUC_WARN_UNUSED_RESULT;

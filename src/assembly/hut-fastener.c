@@ -7,7 +7,8 @@
 #include "assembly/hut-hardware-placing.h"
 
 /* Lengths in which wood screws are sold, mm (common practice, no source). */
-static const double wood_lengths_mm[] = { HUT_WOOD_SCREW_SHORTEST_MM, 12, 13, 16, 20, 25, 30, 35, 40, 45, 50, 60 };
+static const double wood_lengths_mm[] 
+    = { HUT_WOOD_SCREW_SHORTEST_MM, 12, 13, 16, 20, 25, 30, 35, 40, 45, 50, 60 };
 
 double
 hut_wood_screw_length_mm (double most_mm)
@@ -20,7 +21,8 @@ hut_wood_screw_length_mm (double most_mm)
   return length_mm;
 }
 
-/* Wood screws of 3.5 and 4.5 have no metric bolt that is usual; screws of the half size under go. */
+/* Wood screws of 3.5 and 4.5 have no metric bolt that is usual; screws of the half size under go.
+ * */
 double
 hut_bolt_for_wood_screw_mm (double thread_mm)
 {

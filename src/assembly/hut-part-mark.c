@@ -1,14 +1,16 @@
-/* src/assembly/hut-part-mark.c: work on parts that cuts nothing out of them: pockets, centres, countersinks.
+/* src/assembly/hut-part-mark.c: work on parts that cuts nothing out of them: pockets, centres,
+ * countersinks.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-assembly"
 #include "config.h"
 #include "assembly/hut-part-private.h"
 #include <math.h>
 
-/* Hole for a bit's spur, mm: own choice, wide enough for a laser to pass and narrow enough to guide a
- * spur of 2 .. 4. */
+/* Hole for a bit's spur, mm: own choice, wide enough for a laser to pass and narrow enough to
+ * guide a spur of 2 .. 4. */
 #define CENTRE_HOLE_MM 1.5
-/* Two bounds of one path differ by no more, mm: copies are exact, this only names the comparison. */
+/* Two bounds of one path differ by no more, mm: copies are exact, this only names the comparison.
+ * */
 #define SAME_MM 1e-9
 
 void
@@ -59,12 +61,13 @@ static gboolean
 same_bounds (HutRect a,
              HutRect b)
 {
-  return fabs (a.u0 - b.u0) < SAME_MM && fabs (a.v0 - b.v0) < SAME_MM && fabs (a.u1 - b.u1) < SAME_MM
+  return fabs (a.u0 - b.u0) < SAME_MM && fabs (a.v0 - b.v0) < SAME_MM
+         && fabs (a.u1 - b.u1) < SAME_MM
          && fabs (a.v1 - b.v1) < SAME_MM;
 }
 
-/* The cutout stays shut until its pocket is bored: what the pocket covers of the hardware's holes is
- * scored. Screw holes beside the pocket are cut as ever. */
+/* The cutout stays shut until its pocket is bored: what the pocket covers of the hardware's holes
+ * is scored. Screw holes beside the pocket are cut as ever. */
 static void
 leave_shut (const HutAssembly *assembly,
             const HutPlacedHardware *placed,

@@ -234,7 +234,8 @@ hut_placing_take_hole (HutAssembly *self,
   hole->centre = middle;
   hole->paths = paths;
   hole->bounds
-      = paths->len > 0 ? paths_bounds (paths) : (HutRect) { middle.u, middle.v, middle.u, middle.v };
+      = paths->len > 0 ? paths_bounds (paths)
+                       : (HutRect) { middle.u, middle.v, middle.u, middle.v };
   hole->cut = cut_hole (plate, paths);
   g_ptr_array_add (self->holes, hole);
   if (!hole->cut)

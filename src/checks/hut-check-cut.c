@@ -39,8 +39,8 @@ rects_meet (const HutRect *a,
   return hut_check_rects_apart_mm (a, b) <= 0.0;
 }
 
-/* Whether another check has marked that web before: it says the same, by the opening's name. @blocks:
- * of a web that will not survive only one that blocks as well says the same. */
+/* Whether another check has marked that web before: it says the same, by the opening's name.
+ * @blocks: of a web that will not survive only one that blocks as well says the same. */
 static gboolean
 is_told_already (const HutChecking *self,
                  HutPanelId panel,

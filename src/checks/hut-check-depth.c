@@ -1,9 +1,11 @@
-/* src/checks/hut-check-depth.c: what hardware takes up, against machine, panels, straps and each other.
+/* src/checks/hut-check-depth.c: what hardware takes up, against machine, panels, straps and each
+ * other.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Solids keep the clearance that the owner wants from the machine; soft room (leads, hoses) may come
- * up to it, and may meet other soft room. Everything else must only not be run into. The opening lid
- * is looked at by the swing check. */
+ * Solids keep the clearance that the owner wants from the machine; soft room (leads, hoses) may
+ * come
+ * up to it, and may meet other soft room. Everything else must only not be run into. The opening
+ * lid is looked at by the swing check. */
 #define G_LOG_DOMAIN "hut-checks"
 #include "config.h"
 #include "checks/hut-checking.h"
@@ -71,7 +73,8 @@ machine_message (HutBodyKind kind,
 {
   if (leads)
     return kind == HUT_BODY_MOVING
-               ? N_ ("The leads of {what} need {is} mm of the way of {other}; {must} mm is allowed.")
+               ? N_ ("The leads of {what} need {is} mm of the way of {other}; {must} mm is "
+                     "allowed.")
                : N_ ("The leads of {what} need {is} mm of the room of {other}; {must} mm is "
                      "allowed.");
   switch (kind)
@@ -80,8 +83,10 @@ machine_message (HutBodyKind kind,
       return collides ? N_ ("{other} moves {is} mm into {what}; {must} mm of free room are wanted.")
                       : N_ ("{other} moves to within {is} mm of {what}; {must} mm are wanted.");
     case HUT_BODY_KEEP_OUT:
-      return collides ? N_ ("{what} takes {is} mm of {other}; it and {must} mm around must be free.")
-                      : N_ ("{what} is {is} mm from {other}; {must} mm around it are to stay free.");
+      return collides ? N_ ("{what} takes {is} mm of {other}; it and {must} mm around must "
+                             "be free.")
+                      : N_ ("{what} is {is} mm from {other}; {must} mm around it are to stay "
+                             "free.");
     case HUT_BODY_STATIC:
     default:
       return collides

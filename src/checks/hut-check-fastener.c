@@ -14,7 +14,8 @@
 #define SUNK_PLASTIC_MM 2.0
 /* Steps in which a cutout is narrowed, mm. Own choice. */
 #define NARROW_STEP_MM 0.1
-/* A web under this share of what the stock holds will not survive the cut. Own choice, as for parts. */
+/* A web under this share of what the stock holds will not survive the cut. Own choice, as for
+ * parts. */
 #define WEB_BLOCKS_RATIO 0.5
 
 static gboolean
@@ -176,8 +177,8 @@ check_leaf (HutChecking *self,
                  N_ ("A screw of {what} is {is} mm from the edge of {other}; {must} mm are usual."),
                  HUT_SEVERITY_WARNS };
   Worst bite = { "fastener.short",
-                 N_ ("The longest screw of {what} that stays in {other} has {is} mm of thread in the "
-                     "wood; {must} mm hold."),
+                 N_ ("The longest screw of {what} that stays in {other} has {is} mm of thread in "
+                     "the wood; {must} mm hold."),
                  HUT_SEVERITY_WARNS };
   Worst through = { "fastener.through",
                     N_ ("The shortest screw comes through {other} at {what}: there are {is} mm for "
@@ -231,7 +232,8 @@ check_leaf (HutChecking *self,
     hut_finding_set_fix (finding, HUT_FIX_PLAIN_HEADS, placed, 0.0);
 }
 
-/* ---- the web between air hole and screws ------------------------------------------------------ */
+/* ---- the web between air hole and screws ------------------------------------------------------
+ * */
 
 static HutFinding *
 add_web (HutChecking *self,
@@ -250,7 +252,8 @@ add_web (HutChecking *self,
   return finding;
 }
 
-/* Between one cutout and one screw; all webs of a leaf are one finding with the narrowest's number. */
+/* Between one cutout and one screw; all webs of a leaf are one finding with the narrowest's
+ * number. */
 static void
 mind_web (HutChecking *self,
           const HutPlacedHardware *placed,

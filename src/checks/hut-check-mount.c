@@ -132,8 +132,10 @@ mind_edges (const HutPlacedHardware *placed,
   for (int edge = 0; edge < HUT_EDGE_COUNT; edge++)
     mind (nearest, distance_mm[edge] - panel->edges[edge].depth_mm - rim_mm,
           panel->edges[edge].kind == HUT_JOINT_NONE
-              ? N_ ("The pocket of {what} is {is} mm from the edge of {other}; {must} mm are usual.")
-              : N_ ("The pocket of {what} is {is} mm from a joint of {other}; {must} mm are usual."));
+              ? N_ ("The pocket of {what} is {is} mm from the edge of {other}; {must} mm are "
+                    "usual.")
+              : N_ ("The pocket of {what} is {is} mm from a joint of {other}; {must} mm are "
+                    "usual."));
 }
 
 static void
@@ -178,7 +180,8 @@ mind_backing (const HutPlacedHardware *placed,
               N_ ("The pocket of {what} is {is} mm from a strap on {other}; {must} mm are usual."));
       else if (solid->kind == HUT_SOLID_LEDGE)
         mind (nearest, is_mm,
-              N_ ("The pocket of {what} is {is} mm from the ledge on {other}; {must} mm are usual."));
+              N_ ("The pocket of {what} is {is} mm from the ledge on {other}; {must} mm are "
+                  "usual."));
     }
 }
 
@@ -213,8 +216,8 @@ tell_way (HutChecking *self,
     return;
   add_finding (self, placed, "mount.way", HUT_SEVERITY_NOTES,
                placed->hardware->pocket_way == HUT_POCKET_BORE
-                   ? N_ ("{what} on {other}: bore its pocket, {is} mm across and {must} mm deep, at "
-                         "the cut centre mark before the hole is opened along its scored line.")
+                   ? N_ ("{what} on {other}: bore its pocket, {is} mm across and {must} mm deep, "
+                         "at the cut centre mark before the hole is opened along its scored line.")
                    : N_ ("{what} on {other}: put the waste disc back into the cut hole before its "
                          "pocket is bored, {is} mm across and {must} mm deep: the bit's spur needs "
                          "wood."),

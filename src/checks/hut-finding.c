@@ -407,7 +407,8 @@ static const char *
 move_message (const HutFix *fix)
 {
   if (fix->dv_mm == 0.0)
-    return fix->du_mm < 0.0 ? N_ ("Move it {is} mm to the left") : N_ ("Move it {is} mm to the right");
+    return fix->du_mm < 0.0 ? N_ ("Move it {is} mm to the left")
+                            : N_ ("Move it {is} mm to the right");
   if (fix->du_mm == 0.0)
     return fix->dv_mm < 0.0 ? N_ ("Move it {must} mm down") : N_ ("Move it {must} mm up");
   if (fix->du_mm < 0.0)

@@ -26,6 +26,7 @@ typedef struct
   char *stock;     /* id, or NULL; owned */
 } HutFix;
 
+/* Frees what is in a fix and makes it NONE; all-zero is fine. */
 void hut_fix_clear (HutFix *self);
 
 /* FALSE, with nothing changed, when the design has not what the fix speaks of. */

@@ -1,9 +1,9 @@
 /* src/checks/hut-hardware-room.c: what a piece of hardware must keep off, and where else it can be.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * A move is looked for among rectangles on the panel: what stands in the same depth as a body of the
- * hardware becomes the shadow that this body must not enter. Shadows are grown by the wanted distance
- * on all sides, so a corner is kept a little further off than it must. */
+ * A move is looked for among rectangles on the panel: what stands in the same depth as a body of
+ * the hardware becomes the shadow that this body must not enter. Shadows are grown by the wanted
+ * distance on all sides, so a corner is kept a little further off than it must. */
 #define G_LOG_DOMAIN "hut-checks"
 #include "config.h"
 #include "assembly/hut-face-plate.h"

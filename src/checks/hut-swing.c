@@ -114,7 +114,8 @@ yields (const HutAssembly *assembly,
   if (solid->kind == HUT_SOLID_LEADS)
     return TRUE;
   /* What a latch or a stay has on the base is let go of, or moves along. */
-  return item != NULL && (as_obstacle ? item->span != HUT_SPAN_PANEL : item->span == HUT_SPAN_HINGE);
+  return item != NULL
+         && (as_obstacle ? item->span != HUT_SPAN_PANEL : item->span == HUT_SPAN_HINGE);
 }
 
 static void

@@ -62,7 +62,8 @@ draw_window_ground (const HutFlatScene *scene,
   cairo_restore (ink->cr);
 }
 
-/* Glazing and frame lie behind the panel: hidden lines. So do face plates, unless they lie before it. */
+/* Glazing and frame lie behind the panel: hidden lines. So do face plates, unless they lie before
+ * it. */
 static void
 draw_plates (const HutFlatScene *scene,
              guint index)
