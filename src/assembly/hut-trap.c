@@ -36,8 +36,8 @@ minus (HutVec3 v)
   return hut_vec3_scale (v, -1.0);
 }
 
-/* A plate that stands on edge along v: its width runs inwards, its height up; its outer face, to the
- * right, is at @u_mm. */
+/* A plate that stands on edge along v: its width runs inwards, its height up; its outer face, to
+ * the right, is at @u_mm. */
 static HutTrapPiece
 upright (const HutPanel *panel,
          double u_mm,

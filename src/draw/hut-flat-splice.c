@@ -3,6 +3,7 @@
 #define G_LOG_DOMAIN "hut-draw"
 #include "config.h"
 #include "draw/hut-flat-splice.h"
+#include "assembly/hut-trap.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
@@ -184,6 +185,20 @@ draw_baffles (const HutFlatScene *scene,
     }
 }
 
+static void
+draw_traps (const HutFlatScene *scene,
+            guint index)
+{
+  for (guint i = 0; i < scene->assembly->holes->len; i++)
+    {
+      HutTrap trap;
+
+      if (hut_trap_find (scene->assembly, g_ptr_array_index (scene->assembly->holes, i), &trap)
+          && trap.panel == index)
+        draw_hidden (scene, index, trap.footprint, N_ ("light trap"));
+    }
+}
+
 void
 hut_flat_splice_draw (const HutFlatScene *scene,
                       guint index)
@@ -200,6 +215,7 @@ hut_flat_splice_draw (const HutFlatScene *scene,
         draw_hidden (scene, index, hut_frame3_shadow (&panel->frame, &solid->box), N_ ("strap"));
     }
   draw_baffles (scene, index);
+  draw_traps (scene, index);
   for (guint i = 0; i < scene->parts->splices->len; i++)
     {
       const HutSplice *splice = &g_array_index (scene->parts->splices, HutSplice, i);

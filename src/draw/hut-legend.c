@@ -26,7 +26,7 @@ typedef struct
 static const LineEntry lines[] = {
   { N_ ("cut edge"), HUT_LINE_SOLID, 1.6, COLOUR (outline) },
   { N_ ("glazing, frame (hidden)"), HUT_LINE_HIDDEN, 1.0, COLOUR (window_line) },
-  { N_ ("strap, baffle (hidden)"), HUT_LINE_HIDDEN, 1.0, COLOUR (strap) },
+  { N_ ("strap, baffle, light trap (hidden)"), HUT_LINE_HIDDEN, 1.0, COLOUR (strap) },
   { N_ ("splice"), HUT_LINE_SPLICE, 1.5, COLOUR (splice) },
   { N_ ("hinge line"), HUT_LINE_AXIS, 1.4, COLOUR (hinge) },
   { N_ ("machine"), HUT_LINE_SOLID, 0.8, COLOUR (machine_line) },
