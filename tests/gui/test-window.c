@@ -327,7 +327,7 @@ a_chosen_finding_selects_what_it_speaks_of (void **state)
   hut_gui_app_open (&app, EXAMPLE);
   hut_session_edit (app.gui.session, "Out", throw_item_out, NULL);
   /* It blocks, so it is the first; the list shows it with the next frame. */
-  hut_gui_wait_for (hut_gui_find (app.gui.window, GTK_TYPE_LABEL, "1 block, 0 warn, 3 note")
+  hut_gui_wait_for (hut_gui_find (app.gui.window, GTK_TYPE_LABEL, "1 block, 0 warn, 5 note")
                     != NULL);
   hut_gui_app_activate (&app, "win.next-finding", NULL);
   assert_int_equal (hut_session_get_selected_finding (app.gui.session), 0);
