@@ -40,6 +40,7 @@ add_closed (GPtrArray *paths,
   const HutPlacement placement = { .shift = at };
 
   self->closed = hut_path_dup_placed (path, &placement);
+  self->outline = layer == HUT_LAYER_CUT_OUTSIDE;
   g_ptr_array_add (paths, self);
 }
 

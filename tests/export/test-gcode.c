@@ -181,6 +181,23 @@ arcs_that_rounding_would_close_are_lines (void **state)
 }
 
 static void
+pockets_are_left_to_hands_and_drill_marks_are_cut (void **state)
+{
+  g_auto(Bench) bench = { 0 };
+
+  bench_init (&bench);
+  bench_take (&bench, hut_path_new_circle ((HutPoint) { 50, 50 }, 20));
+  ((HutToolPath *) g_ptr_array_index (bench.paths, 0))->layer = HUT_LAYER_POCKET;
+  bench_take (&bench, hut_path_new_rect ((HutRect) { 100, 100, 102, 102 }, 0));
+  ((HutToolPath *) g_ptr_array_index (bench.paths, 1))->layer = HUT_LAYER_DRILL;
+
+  g_autoptr(GBytes) file = bench_write (&bench);
+  g_autoptr(HutGcodeRun) run = hut_gcode_run (file);
+
+  assert_near_mm (cut_length_mm (run), 2 * 8, 1e-9); /* two passes of the small square alone */
+}
+
+static void
 router_is_refused_by_name (void **state)
 {
   g_auto(Bench) bench = { 0 };
@@ -396,7 +413,7 @@ assert_on (const GArray *moves,
     }
 }
 
-/* The cuts of a run, without the scored labels. (transfer full) */
+/* The outlines and openings of a run, without labels and marks. (transfer full) */
 static GArray *
 cuts_of (const HutGcodeRun *run)
 {
@@ -406,7 +423,8 @@ cuts_of (const HutGcodeRun *run)
     {
       const HutGcodeMove *move = &g_array_index (run->moves, HutGcodeMove, i);
 
-      if (!move->rapid && !g_str_has_suffix (move->name, "-label"))
+      if (!move->rapid
+          && (strstr (move->name, "-inside-") != NULL || g_str_has_suffix (move->name, "-outside")))
         g_array_append_vals (cuts, move, 1);
     }
   return cuts;
@@ -512,6 +530,7 @@ main (void)
     cmocka_unit_test (file_opens_safely_and_ends_off),
     cmocka_unit_test (full_circle_is_cut_in_pieces_and_comes_to_its_length),
     cmocka_unit_test (arcs_that_rounding_would_close_are_lines),
+    cmocka_unit_test (pockets_are_left_to_hands_and_drill_marks_are_cut),
     cmocka_unit_test (router_is_refused_by_name),
     cmocka_unit_test (work_outside_the_bed_or_without_power_is_refused),
     cmocka_unit_test (names_with_brackets_and_accents_stay_comments),
