@@ -4,6 +4,7 @@
 #include "config.h"
 #include "assembly/hut-fit.h"
 #include "assembly/hut-part.h"
+#include "assembly/hut-pocket.h"
 #include "assembly/hut-strip.h"
 #include "assembly/hut-trap.h"
 #include <math.h>
@@ -62,6 +63,82 @@ plates_mm (const HutDesign *design,
                                      + (frame != NULL ? hut_stock_mean_mm (frame) : 0.0)));
     }
   return deepest_mm;
+}
+
+static double
+clearance_mm (const HutDesign *design,
+              HutSide side)
+{
+  const HutClearance *clearance = &design->machine.clearance_mm;
+
+  switch (side)
+    {
+    case HUT_SIDE_FRONT:
+      return clearance->front;
+    case HUT_SIDE_BACK:
+      return clearance->back;
+    case HUT_SIDE_LEFT:
+      return clearance->left;
+    case HUT_SIDE_RIGHT:
+      return clearance->right;
+    default:
+      return clearance->top;
+    }
+}
+
+/* How far a piece of hardware reaches inside. What is soft may use the machine's clearance. */
+static double
+hardware_mm (const HutDesign *design,
+             const HutHardware *hardware,
+             const HutItem *item)
+{
+  const HutStock *panel = hut_design_get_panel_stock (design, hardware->at.panel);
+  const HutStock *plate = hardware->pocket_way == HUT_POCKET_PLATE
+                              ? hut_design_get_stock (design, hardware->plate_stock)
+                              : NULL;
+  const gboolean outside = hardware->face == HUT_FACE_OUTSIDE;
+  double base_mm = 0.0, deepest_mm = 0.0;
+  HutPocketNeed need = { 0 };
+
+  if (panel == NULL)
+    return 0.0;
+  hut_pocket_find_need (item, panel, design->bits_mm, &need);
+  if (plate != NULL) /* what is behind an outer plate begins at the panel's outer face */
+    base_mm = outside ? -hut_stock_mean_mm (panel) : hut_stock_mean_mm (plate);
+  else if (outside && need.needed && need.bit_mm > 0.0)
+    base_mm = -need.depth_mm;
+  for (guint i = 0; i < item->bodies->len; i++)
+    {
+      const HutItemBody *body = &g_array_index (item->bodies, HutItemBody, i);
+      const double soft_mm = body->soft ? clearance_mm (design, hardware->at.panel.side) : 0.0;
+
+      if ((body->side == HUT_ITEM_BEHIND) == outside)
+        deepest_mm = MAX (deepest_mm, base_mm + body->depth_mm - MAX (soft_mm, 0.0));
+    }
+  return deepest_mm;
+}
+
+/* What reaches deepest into the inside of a side of all its hardware. The floor carries the
+ * machine: what reaches through it is not counted. In a size given by hand the machine does not step
+ * aside for it: the depth checks tell. */
+static double
+deepest_hardware_mm (const HutDesign *design,
+                     HutSide side)
+{
+  double deepest_mm = 0.0;
+
+  if (side == HUT_SIDE_BOTTOM || !design->shell.fitted)
+    return 0.0;
+  for (guint i = 0; i < design->hardware->len; i++)
+    {
+      const HutHardware *hardware = g_ptr_array_index (design->hardware, i);
+      const HutItem *item = hut_design_get_hardware_item (design, hardware);
+
+      if (hardware->at.panel.side == side && item != NULL && item->span == HUT_SPAN_PANEL
+          && hut_shell_has_panel (&design->shell, hardware->at.panel))
+        deepest_mm = MAX (deepest_mm, hardware_mm (design, hardware, item));
+    }
+  return hut_snap_mm (deepest_mm);
 }
 
 HutFit
@@ -150,7 +227,8 @@ hut_fit_intrusion (const HutDesign *design)
 
   for (int side = 0; side < HUT_SIDE_COUNT; side++)
     intrusion.side[side]
-        = MAX (plates_mm (design, (HutSide) side),
+        = MAX (MAX (plates_mm (design, (HutSide) side),
+                    deepest_hardware_mm (design, (HutSide) side)),
                /* The machine stands on the floor beside a strip there, not on it. */
                side == HUT_SIDE_BOTTOM ? 0.0
                                        : MAX (hut_strip_intrusion_mm (design, (HutSide) side),

@@ -25,7 +25,7 @@ double hut_fit_wall_mm (const HutDesign *design, HutSide side);
 /* Height of the floor's upper face over the bench, mm. */
 double hut_fit_floor_mm (const HutDesign *design);
 
-/* Plates behind the windows of each side (their thickness), baffles, and a strap's thickness where a panel of
+/* Plates behind the windows of each side (their thickness), how deep its hardware reaches, baffles, and a strap's thickness where a panel of
  * that side is larger than the bed and splices are strapped. Straps depend on the size and the size on
  * the straps: sides only ever join the set, so this ends after at most HUT_SIDE_COUNT rounds. */
 HutIntrusion hut_fit_intrusion (const HutDesign *design);

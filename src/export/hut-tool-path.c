@@ -186,7 +186,8 @@ dup_begun (const HutPath *path,
   return begun;
 }
 
-/* A part that lies in a hole of another one drops out with the hole: its outline is cut inside, too. */
+/* A part that lies in a hole of another one drops out with the hole: its outline is cut inside,
+ * too. */
 static void
 bring_nested_outlines_forward (GPtrArray *cuts)
 {

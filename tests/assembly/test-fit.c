@@ -4,6 +4,7 @@
 #include "assembly/hut-fit.h"
 #include "hut-assert.h"
 #include "hut-box-design.h"
+#include "hut-test-item.h"
 
 static HutFit
 fit_of (const HutDesign *design)
@@ -141,6 +142,36 @@ inside_begins_behind_the_thicker_of_base_and_lid (void **state)
   assert_near_mm (fit_of (design).outer.x, 300 + 9.5 + 6, 1e-9);
 }
 
+/* The fan of 25 takes 25; a switch of 15 sinks 3.3 into its pocket; from the other face both stand
+ * outside. Leads may use the machine's clearance. */
+static void
+hardware_takes_the_room_that_it_reaches_into (void **state)
+{
+  g_autoptr(HutDesign) design = hut_box_design_new ();
+  const HutPanelId back = { HUT_SHELL_BASE, HUT_SIDE_BACK };
+  HutHardware *hardware;
+  double clear_mm;
+
+  hut_design_get_stock (design, "wall")->density_kg_m3 = 680;
+  hardware = hut_test_put (design, "switch", hut_test_item_new_switch (), back, 60, 40);
+  design->shell.fitted = FALSE; /* by hand: the machine does not step aside */
+  assert_near_mm (hut_fit_intrusion (design).side[HUT_SIDE_BACK], 0.0, 0.0);
+  design->shell.fitted = TRUE;
+  assert_near_mm (hut_fit_intrusion (design).side[HUT_SIDE_BACK], 15 - 3.3, 1e-9);
+  assert_near_mm (hut_fit_intrusion (design).side[HUT_SIDE_FRONT], 0.0, 0.0);
+  hut_test_put (design, "fan", hut_test_item_new_fan (60, 50, 4, 50, 25), back, 150, 40);
+  assert_near_mm (hut_fit_intrusion (design).side[HUT_SIDE_BACK], 25, 1e-9);
+  hut_design_get_hardware (design, "fan")->face = HUT_FACE_INSIDE;
+  hardware->face = HUT_FACE_INSIDE;
+  assert_near_mm (hut_fit_intrusion (design).side[HUT_SIDE_BACK], 0.0, 0.0);
+
+  hardware->face = HUT_FACE_OUTSIDE;
+  clear_mm = design->machine.clearance_mm.back;
+  hut_test_item_add_body (hut_design_get_hardware_item (design, hardware), HUT_ITEM_BEHIND, 0,
+                          (HutRect) { -5, -5, 5, 5 }, clear_mm + 40, TRUE);
+  assert_near_mm (hut_fit_intrusion (design).side[HUT_SIDE_BACK], 40 - 3.3, 1e-9);
+}
+
 int
 main (void)
 {
@@ -152,6 +183,7 @@ main (void)
     cmocka_unit_test (straps_take_room_where_a_panel_is_larger_than_the_bed),
     cmocka_unit_test (floor_height_follows_the_bottom_kind),
     cmocka_unit_test (inside_begins_behind_the_thicker_of_base_and_lid),
+    cmocka_unit_test (hardware_takes_the_room_that_it_reaches_into),
   };
 
   return cmocka_run_group_tests (tests, NULL, NULL);
