@@ -3,6 +3,7 @@
 #define G_LOG_DOMAIN "hut-export"
 #include "config.h"
 #include "export/hut-describe-private.h"
+#include "export/hut-sheet-figures.h"
 
 #define DEGREES_PER_RADIAN (180.0 / G_PI)
 
@@ -253,6 +254,24 @@ describe_laid_part (HutXmlOut *out,
   hut_xml_out_close (out);
 }
 
+/* None for a sheet that cannot be cut: why is among the findings. */
+static void
+describe_figures (HutXmlOut *out,
+                  const HutPartSet *parts,
+                  const HutSheet *sheet)
+{
+  HutSheetFigures figures;
+
+  if (!hut_sheet_get_figures (parts, sheet, &figures, NULL))
+    return;
+  hut_xml_out_number (out, "used", figures.used_ratio);
+  hut_xml_out_number (out, "cut-length", figures.cut_length_mm);
+  hut_xml_out_number (out, "travel", figures.travel_mm);
+  hut_xml_out_count (out, "pierces", figures.pierces);
+  if (figures.cutting_s > 0.0)
+    hut_xml_out_number (out, "cutting-seconds", figures.cutting_s);
+}
+
 void
 hut_describe_sheets (HutXmlOut *out,
                      const HutPartSet *parts,
@@ -268,6 +287,7 @@ hut_describe_sheets (HutXmlOut *out,
       hut_xml_out_count (out, "number", sheet->number);
       hut_xml_out_number (out, "width", sheet->width_mm);
       hut_xml_out_number (out, "depth", sheet->depth_mm);
+      describe_figures (out, parts, sheet);
       for (guint j = 0; j < sheet->laid->len; j++)
         describe_laid_part (out, parts, &g_array_index (sheet->laid, HutLaidPart, j));
       hut_xml_out_close (out);
