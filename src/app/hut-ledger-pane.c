@@ -12,6 +12,7 @@ struct _HutLedgerPane
 {
   GtkWidget parent_instance;
 
+  GtkExpander *expander;
   GtkLabel *title;
   GtkBox *rows;
 
@@ -47,6 +48,11 @@ on_derived (HutLedgerPane *self)
   title = g_strdup_printf (_("Services: %u of %u Done"), done_count, ledger->len);
   gtk_label_set_text (self->title, title);
   gtk_widget_set_visible (GTK_WIDGET (self), ledger->len > 0);
+  /* Nothing done yet: a design was opened. A ledger that is complete then leaves the room to the
+   * shelf. */
+  if (hut_session_get_undo_label (self->session) == NULL
+      && hut_session_get_redo_label (self->session) == NULL)
+    gtk_expander_set_expanded (self->expander, done_count < ledger->len);
 }
 
 static void
@@ -69,6 +75,7 @@ hut_ledger_pane_class_init (HutLedgerPaneClass *class)
   G_OBJECT_CLASS (class)->dispose = hut_ledger_pane_dispose;
   gtk_widget_class_set_template_from_resource (widget_class,
                                                "/org/hutchwright/Hutchwright/hut-ledger-pane.ui");
+  gtk_widget_class_bind_template_child (widget_class, HutLedgerPane, expander);
   gtk_widget_class_bind_template_child (widget_class, HutLedgerPane, title);
   gtk_widget_class_bind_template_child (widget_class, HutLedgerPane, rows);
 }
