@@ -119,8 +119,8 @@ hardware_mm (const HutDesign *design,
 }
 
 /* What reaches deepest into the inside of a side of all its hardware. The floor carries the
- * machine: what reaches through it is not counted. In a size given by hand the machine does not step
- * aside for it: the depth checks tell. */
+ * machine: what reaches through it is not counted. In a size given by hand the machine does not
+ * step aside for it: the depth checks tell. */
 static double
 deepest_hardware_mm (const HutDesign *design,
                      HutSide side)
