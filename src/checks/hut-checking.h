@@ -73,6 +73,7 @@ void hut_check_service (HutChecking *self);
 void hut_check_depth (HutChecking *self);
 void hut_check_mount (HutChecking *self);
 void hut_check_fastener (HutChecking *self);
+void hut_check_air (HutChecking *self);
 void hut_check_lid (HutChecking *self);
 void hut_check_stiffness (HutChecking *self);
 void hut_check_light (HutChecking *self);

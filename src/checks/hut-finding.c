@@ -11,6 +11,8 @@
 #define TEXT_DECIMALS 2u
 
 static const char *const check_ids[] = {
+  "air.hold",
+  "air.intake",
   "baffle.opening",
   "baffle.overlap",
   "baffle.place",
@@ -28,6 +30,8 @@ static const char *const check_ids[] = {
   "depth.machine",
   "depth.motion",
   "depth.solid",
+  "extra.hole",
+  "extra.outline",
   "fastener.edge",
   "fastener.length",
   "fastener.short",
@@ -37,8 +41,6 @@ static const char *const check_ids[] = {
   "fastener.window",
   "hardware.item",
   "hardware.leaf",
-  "extra.hole",
-  "extra.outline",
   "joint.butt",
   "joint.fit",
   "joint.web",
@@ -529,7 +531,7 @@ hut_check_all (const HutAssembly *assembly,
     hut_check_seam,    hut_check_glazing, hut_check_window,    hut_check_baffle,
     hut_check_service, hut_check_trap,      hut_check_extra,   hut_check_depth,     hut_check_mount,
     hut_check_fastener,
-    hut_check_lid,     hut_check_stiffness, hut_check_light,
+    hut_check_air,     hut_check_lid,     hut_check_stiffness, hut_check_light,
     hut_check_cut,     hut_check_caution,
   };
   HutChecking checking = { .assembly = assembly, .parts = parts };

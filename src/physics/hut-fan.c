@@ -19,7 +19,7 @@ struct _HutFanCurve
 };
 
 static gboolean
-check_points (const HutFanPoint *points,
+check_points (const HutPressurePoint *points,
               guint n,
               double rated_kg_m3,
               GError **error)
@@ -38,7 +38,7 @@ check_points (const HutFanPoint *points,
 }
 
 HutFanCurve *
-hut_fan_curve_new (const HutFanPoint *points,
+hut_fan_curve_new (const HutPressurePoint *points,
                    guint n,
                    HutFanShape shape,
                    double rated_kg_m3,

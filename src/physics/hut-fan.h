@@ -9,7 +9,7 @@
 typedef struct
 {
   double flow_m3_s, pressure_pa;
-} HutFanPoint;
+} HutPressurePoint;
 
 typedef enum
 {
@@ -33,7 +33,7 @@ typedef struct _HutFanCurve HutFanCurve;
  *
  * Returns: (transfer full)
  */
-HutFanCurve *hut_fan_curve_new (const HutFanPoint *points,
+HutFanCurve *hut_fan_curve_new (const HutPressurePoint *points,
                                 guint n,
                                 HutFanShape shape,
                                 double rated_kg_m3,

@@ -11,7 +11,7 @@ typedef struct
   double edge_m2;    /* edges that lie against nothing: holes, rims */
   double joint_m;    /* length of joints: edges that mate, each joint once */
   double joint_m2;   /* the same, times the thickness */
-  double strap_m2;   /* straps and window frames, to be glued on */
+  double strap_m2;   /* straps, window frames, baffles and other plates */
 } HutFinish;
 
 /* Adds up all parts; a joint has two edges, so each counts half. */

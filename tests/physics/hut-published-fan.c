@@ -19,7 +19,7 @@ square_system (double loss)
 }
 
 static HutOperatingPoint
-meet (const HutFanPoint *points,
+meet (const HutPressurePoint *points,
       guint n,
       HutFanShape shape,
       const HutAirSystem *system)
@@ -38,12 +38,12 @@ straight_fans (HutPublished *self)
 {
   static const double m3_h = HUT_M3_H_M3_S;
   const double water_pa = HUT_MM_WATER_PA;
-  const HutFanPoint large[] = { { 10, 800 * water_pa },
+  const HutPressurePoint large[] = { { 10, 800 * water_pa },
                                 { 15, 700 * water_pa },
                                 { 20, 550 * water_pa },
                                 { 25, 380 * water_pa },
                                 { 30, 200 * water_pa } };
-  const HutFanPoint small[] = { { 0, 100 }, { 100 * m3_h, 60 }, { 200 * m3_h, 0 } };
+  const HutPressurePoint small[] = { { 0, 100 }, { 100 * m3_h, 60 }, { 200 * m3_h, 0 } };
   const HutAirSystem large_system = square_system (water_pa);
   const HutAirSystem small_system = square_system (0.004 / (m3_h * m3_h));
   HutOperatingPoint point = meet (large, G_N_ELEMENTS (large), HUT_FAN_STRAIGHT, &large_system);
@@ -60,7 +60,7 @@ static void
 whole_system (HutPublished *self)
 {
   static const double m3_h = HUT_M3_H_M3_S;
-  const HutFanPoint points[] = {
+  const HutPressurePoint points[] = {
     { 0, 180 }, { 60 * m3_h, 160 }, { 120 * m3_h, 110 }, { 180 * m3_h, 40 }, { 200 * m3_h, 0 }
   };
   const HutDuctRun hose = { .diameter_m = 0.1,

@@ -21,7 +21,7 @@ case_init (Case *self,
 {
   const double shut_pa = hut_random_octaves (random, 20, 600),
                free_m3_s = hut_random_octaves (random, 0.01, 0.3);
-  const HutFanPoint points[]
+  const HutPressurePoint points[]
       = { { 0, shut_pa },
           { 0.4 * free_m3_s, hut_random_between (random, 0.6, 0.9) * shut_pa },
           { 0.8 * free_m3_s, hut_random_between (random, 0.1, 0.5) * shut_pa },
@@ -98,7 +98,7 @@ each_change_of_the_system_moves_the_flow_the_right_way (void **state)
 static void
 the_root_is_that_of_plain_halving (void **state)
 {
-  static const HutFanPoint points[] = { { 0, 180 }, { 0.02, 150 }, { 0.05, 0 } };
+  static const HutPressurePoint points[] = { { 0, 180 }, { 0.02, 150 }, { 0.05, 0 } };
   g_autoptr(HutFanCurve) fan = hut_fan_curve_new (points, 3, HUT_FAN_STRAIGHT, 1.2, NULL);
   const HutFanCurve *fans[] = { fan };
   const HutDuctRun run
@@ -123,7 +123,7 @@ the_root_is_that_of_plain_halving (void **state)
 static void
 a_stall_dip_gives_the_largest_stable_flow_and_is_told (void **state)
 {
-  static const HutFanPoint points[] = { { 0, 100 }, { 0.02, 40 }, { 0.04, 70 }, { 0.08, 0 } };
+  static const HutPressurePoint points[] = { { 0, 100 }, { 0.02, 40 }, { 0.04, 70 }, { 0.08, 0 } };
   g_autoptr(HutFanCurve) fan = hut_fan_curve_new (points, 4, HUT_FAN_STRAIGHT, 1.2, NULL);
   const HutFanCurve *fans[] = { fan };
   /* Nearly level at 50 Pa: meets the curve three times, the last time where 70 (0.08 - q) / 0.04
@@ -139,7 +139,7 @@ a_stall_dip_gives_the_largest_stable_flow_and_is_told (void **state)
 static void
 without_fan_intake_or_enough_pressure_nothing_moves (void **state)
 {
-  static const HutFanPoint points[] = { { 0, 100 }, { 0.05, 0 } },
+  static const HutPressurePoint points[] = { { 0, 100 }, { 0.05, 0 } },
                            cut[] = { { 0, 100 }, { 0.05, 50 } };
   g_autoptr(HutFanCurve) fan = hut_fan_curve_new (points, 2, HUT_FAN_STRAIGHT, 1.2, NULL);
   g_autoptr(HutFanCurve) short_fan = hut_fan_curve_new (cut, 2, HUT_FAN_STRAIGHT, 1.2, NULL);

@@ -8,11 +8,11 @@
 #define RHO HUT_FAN_RATED_KG_M3
 
 /* An axial fan with a dip. */
-static const HutFanPoint dip[] = { { 0, 100 }, { 0.02, 50 }, { 0.04, 70 }, { 0.08, 0 } };
-static const HutFanPoint falling[] = { { 0, 100 }, { 0.05, 60 }, { 0.1, 0 } };
+static const HutPressurePoint dip[] = { { 0, 100 }, { 0.02, 50 }, { 0.04, 70 }, { 0.08, 0 } };
+static const HutPressurePoint falling[] = { { 0, 100 }, { 0.05, 60 }, { 0.1, 0 } };
 
 static HutFanCurve *
-curve_of (const HutFanPoint *points,
+curve_of (const HutPressurePoint *points,
           guint n,
           HutFanShape shape)
 {
@@ -29,7 +29,7 @@ points_that_make_no_curve_are_refused (void **state)
   static const struct
   {
     const char *why;
-    HutFanPoint points[3];
+    HutPressurePoint points[3];
     guint n;
     double rated;
   } cases[] = {
@@ -60,11 +60,11 @@ both_shapes_meet_every_point_and_never_leave_the_range_between_neighbours (void 
   hut_random_init (&random, 3);
   for (guint turn = 0; turn < 500; turn++)
     {
-      HutFanPoint points[6];
+      HutPressurePoint points[6];
       const guint n = 2 + hut_random_below (&random, 5);
 
       for (guint i = 0; i < n; i++)
-        points[i] = (HutFanPoint) {
+        points[i] = (HutPressurePoint) {
           (i == 0 ? 0 : points[i - 1].flow_m3_s + hut_random_between (&random, 0.01, 0.1)),
           hut_random_between (&random, 0, 300)
         };
@@ -138,7 +138,7 @@ equal_fans_side_by_side_share_the_flow (void **state)
 static void
 a_weak_fan_beside_a_strong_one_gives_nothing_above_its_own_pressure (void **state)
 {
-  static const HutFanPoint weak_points[] = { { 0, 30 }, { 0.05, 0 } };
+  static const HutPressurePoint weak_points[] = { { 0, 30 }, { 0.05, 0 } };
   g_autoptr(HutFanCurve) strong = curve_of (falling, G_N_ELEMENTS (falling), HUT_FAN_STRAIGHT);
   g_autoptr(HutFanCurve) weak = curve_of (weak_points, 2, HUT_FAN_STRAIGHT);
   const HutFanCurve *fans[] = { strong, weak };

@@ -303,7 +303,7 @@ lies_in_part (const Case *self,
   off[2] = p.z - m[11];
   for (int k = 0; k < 3; k++)
     f[k] = m[k] * off[0] + m[4 + k] * off[1] + m[8 + k] * off[2];
-  if (f[2] > -1e-3 || f[2] < -part->thickness_mm + 1e-3)
+  if (part->panel == HUT_PART_NO_PANEL || f[2] > -1e-3 || f[2] < -part->thickness_mm + 1e-3)
     return FALSE;
   if (hut_path_locate (part->region->outer, (HutPoint) { f[0], f[1] }) != HUT_PATH_SIDE_INSIDE)
     return FALSE;
