@@ -41,7 +41,7 @@ struct _HutItemEditor
   GtkBox *screws;
   HutItemPicture *picture;
   GtkLabel *problem;
-  GtkWidget *save, *remove;
+  GtkWidget *save, *remove, *add_screw;
 
   HutStockroom *stockroom;
   HutItem *item;
@@ -419,6 +419,7 @@ hut_item_editor_class_init (HutItemEditorClass *class)
   gtk_widget_class_bind_template_child (widget_class, HutItemEditor, problem);
   gtk_widget_class_bind_template_child (widget_class, HutItemEditor, save);
   gtk_widget_class_bind_template_child (widget_class, HutItemEditor, remove);
+  gtk_widget_class_bind_template_child (widget_class, HutItemEditor, add_screw);
   bind_measures (widget_class);
   gtk_widget_class_bind_template_callback (widget_class, on_name_changed);
   gtk_widget_class_bind_template_callback (widget_class, on_choice_changed);
