@@ -252,7 +252,8 @@ add_opening (Placing *self,
 
       opening->serves = g_strdup (service->id);
     }
-  if (hut_random_chance (self->random, 0.1))
+  /* Under the machine there is no room for one. */
+  if (hut_random_chance (self->random, 0.1) && panel.side != HUT_SIDE_BOTTOM)
     opening->trap_mm = hut_random_typed (self->random, 10.0, 60.0);
   if (place (self, &opening->at, half_mm))
     g_ptr_array_add (self->design->openings, g_steal_pointer (&opening));

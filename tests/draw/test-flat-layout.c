@@ -258,7 +258,8 @@ stepping_visits_each_item_once_and_ends (void **state)
       assert_true (g_hash_table_add (seen, (gpointer)item));
       g_ptr_array_add (order, (gpointer)item);
     }
-  assert_int_equal (order->len, c.assembly->holes->len);
+  /* The screws of the window's frame belong to the window. */
+  assert_int_equal (order->len, c.assembly->holes->len - 1);
   for (guint i = order->len; i-- > 0;)
     {
       item = hut_flat_next_item (c.assembly, item, FALSE);
