@@ -111,8 +111,9 @@ work_out (HutCouponForm *self)
   if (self->has_result)
     show_result (self);
   else if (error != NULL)
-    gtk_label_set_text (self->outcome, _("Each tooth in the list must be looser than the one "
-                                         "before."));
+    gtk_label_set_text (self->outcome, _("These readings do not go together: each tooth must be "
+                                         "looser than the one before, and the kerf it was drawn "
+                                         "for the scored one."));
   else
     gtk_label_set_text (self->outcome, _("Nothing read yet."));
 }

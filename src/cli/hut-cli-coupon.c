@@ -104,7 +104,8 @@ parse_tooth (const char *text,
   g_auto(GStrv) sides = g_strsplit (text, "=", 2);
   double label;
 
-  if (g_strv_length (sides) != 2 || !parse_number (sides[1], &label) || !(ABS (label) < 1000.0))
+  if (g_strv_length (sides) != 2 || !parse_number (sides[1], &label) || !(ABS (label) < 1000.0)
+      || label != (int) label)
     return FALSE;
   for (guint i = 0; i < HUT_FEEL_COUNT; i++)
     if (g_str_equal (sides[0], feels[i]))

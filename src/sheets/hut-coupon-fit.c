@@ -14,8 +14,10 @@
 #define COMB_SHARE_RATIO 0.975
 /* Expected standard deviation of where a feel changes, mm. Own choice: a quarter of a step. */
 #define FEEL_MM 0.01
-/* Largest kerf that is believed, mm: what a design file takes. */
+/* Largest numbers that are believed, mm: what a design file takes. */
 #define KERF_MAX_MM 20.0
+#define KERF_ERROR_MAX_MM 5.0
+#define ALLOWANCE_MAX_MM 2.0
 
 /* Mean of values and how far it may be off. */
 typedef struct
@@ -59,6 +61,8 @@ check_readings (const HutCouponPlan *plan,
   const double most_mm = KERF_MAX_MM * hut_coupon_gap_count (plan);
   guint last = 0;
 
+  if (!(plan->kerf_mm >= 0.0 && plan->kerf_mm <= KERF_MAX_MM))
+    return refuse (error, "the kerf that a coupon is drawn for must be 0 to 20 mm");
   if (readings->play_count < 1 || readings->play_count > HUT_COUPON_PLAYS_MAX)
     return refuse (error, "no play was read; allowed: 1 to 100 readings of the play of all bars");
   if (!(readings->reading_error_mm > 0.0 && readings->reading_error_mm <= KERF_MAX_MM))
@@ -186,12 +190,21 @@ hut_coupon_fit (const HutCouponPlan *plan,
   double shifts_mm[HUT_FEEL_COUNT];
   const guint count = collect_shifts (plan, stock, cutter, readings, shifts_mm);
 
-  *result = (HutCouponResult) { .kerf_mm = hut_snap_mm (play.mean_mm / gaps),
-                                .kerf_error_mm = hut_snap_mm (play.error_mm / gaps) + HUT_GRID_MM };
+  HutCouponResult found = {
+    .kerf_mm = hut_snap_mm (play.mean_mm / gaps),
+    .kerf_error_mm = hut_snap_mm (play.error_mm / gaps) + HUT_GRID_MM,
+  };
+
   if (range.known && !range.never && count > 0)
-    fit_usual (result, plan, &range, shifts_mm, count);
+    fit_usual (&found, plan, &range, shifts_mm, count);
   else if (!range.known)
-    fit_own (result, plan, stock, readings);
+    fit_own (&found, plan, stock, readings);
+  if (found.kerf_error_mm > KERF_ERROR_MAX_MM || fabs (found.allowance_mm) > ALLOWANCE_MAX_MM
+      || fabs (found.fit_shift_mm) > ALLOWANCE_MAX_MM
+      || found.allowance_error_mm > ALLOWANCE_MAX_MM)
+    return refuse (error, "no such coupon: plays, teeth and the kerf it was drawn for do not go "
+                          "together");
+  *result = found;
   return TRUE;
 }
 

@@ -307,7 +307,7 @@ add_labels (HutCoupon *self,
   const double v = body_depth_mm (plan) - plan->kerf_mm / 2.0 - height_mm;
   const double room_mm = free.u1 - free.u0, line_mm = (free.v1 - free.v0) / 4.0;
   const double middle = (free.u0 + free.u1) / 2.0;
-  g_autofree char *id = g_strndup (stock->id, (gsize) (room_mm / height_mm));
+  g_autofree char *id = g_strndup (stock->id, (gsize) (MAX (room_mm, 0.0) / height_mm));
   char number[HUT_NUMBER_SIZE];
   g_autofree char *kerf
       = g_strconcat ("KERF ", hut_number_fixed (number, plan->kerf_mm, KERF_DECIMALS), NULL);

@@ -172,6 +172,25 @@ what_makes_no_sense_is_refused_and_nothing_written (void **state)
 }
 
 static void
+readings_that_do_not_go_with_the_drawing_are_refused (void **state)
+{
+  /* Drawn for 5 mm, cut with 0.2: clearances would be 9.6 less. A file takes allowances up to 2. */
+  g_autoptr(HutStock) stock = new_stock (HUT_MATERIAL_PLYWOOD, HUT_FIT_GLUE, 0.2);
+  const double play_mm = 2.2;
+  HutCouponReadings readings = readings_of (&play_mm, 1);
+  HutCouponPlan plan;
+  HutCouponResult result = { .kerf_mm = 7.0 };
+
+  hut_coupon_plan_init (&plan, stock, &laser);
+  readings.first_tooth[HUT_FEEL_SLIP] = 5;
+  plan.kerf_mm = 5.0;
+  assert_false (hut_coupon_fit (&plan, stock, HUT_CUTTER_LASER, &readings, &result, NULL));
+  plan.kerf_mm = INFINITY;
+  assert_false (hut_coupon_fit (&plan, stock, HUT_CUTTER_LASER, &readings, &result, NULL));
+  assert_near_mm (result.kerf_mm, 7.0, 0);
+}
+
+static void
 joints_follow_the_result (void **state)
 {
   g_autoptr(HutStock) stock = new_stock (HUT_MATERIAL_PLYWOOD, HUT_FIT_GLUE, 0.2);
@@ -292,6 +311,7 @@ main (void)
     cmocka_unit_test (wrong_kerf_of_the_drawing_is_no_shift),
     cmocka_unit_test (without_usual_fits_the_middle_of_the_teeth_is_taken),
     cmocka_unit_test (what_makes_no_sense_is_refused_and_nothing_written),
+    cmocka_unit_test (readings_that_do_not_go_with_the_drawing_are_refused),
     cmocka_unit_test (joints_follow_the_result),
     cmocka_unit_test (true_kerf_and_allowance_are_within_what_is_stated),
   };
