@@ -357,7 +357,8 @@ hut_export_set (const HutDesign *design,
   const HutSetWatch watch = { progress, user_data, cancellable };
   g_auto(Work) work = { NULL };
 
-  if (!check_options (options, &design->cutter, error) || !hut_set_watch_tell (&watch, 0.0, DESIGN_NAME, error))
+  if (!check_options (options, &design->cutter, error)
+      || !hut_set_watch_tell (&watch, 0.0, DESIGN_NAME, error))
     return FALSE;
   work_init (&work, design);
   if (!check_blocking (&work, options->allowed, error) || !hut_set_folder_check (folder, error)
