@@ -36,7 +36,10 @@ hut_fastener_edge_mm (const HutFastener *fastener,
 
   if (is_plastic (panel->stock))
     return HUT_SCREW_PLASTIC_RATIO * fastener->hole_mm;
-  if (panel->stock->material == HUT_MATERIAL_PLYWOOD && at_side == grain_along_u)
+  /* A screw splits along the grain; a bolt is held by its nut and washer, and by the veneers that
+   * lie across. */
+  if (fastener->wood && panel->stock->material == HUT_MATERIAL_PLYWOOD
+      && at_side == grain_along_u)
     return MAX (HUT_SCREW_END_RATIO * fastener->thread_mm, HUT_SCREW_END_MM);
   return MAX (HUT_SCREW_EDGE_RATIO * fastener->thread_mm, HUT_SCREW_EDGE_MM);
 }

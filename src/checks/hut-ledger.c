@@ -4,11 +4,23 @@
 #include "config.h"
 #include "checks/hut-ledger.h"
 
+/* A bare tube or strand goes through what is made to close round it; nothing needs play. */
+static gboolean
+closes_round_bare_line (const HutServer *server,
+                        const HutService *service)
+{
+  const HutHead head = hut_head_of (service);
+
+  return head.round && head.width_mm <= service->line_mm && service->line_mm >= server->line_min_mm
+         && service->line_mm <= server->line_max_mm;
+}
+
 static void
 add_server (HutLedgerRow *self,
             HutServer server)
 {
-  server.passes = server.carries || hut_pass_lets (&server.gate, hut_head_of (self->service));
+  server.passes = server.carries || closes_round_bare_line (&server, self->service)
+                  || hut_pass_lets (&server.gate, hut_head_of (self->service));
   self->passing_count += server.passes ? 1 : 0;
   g_array_append_val (self->servers, server);
 }

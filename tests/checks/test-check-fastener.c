@@ -78,7 +78,8 @@ screw_near_an_edge_moves_off (void **state)
 static void
 end_of_the_grain_wants_more (void **state)
 {
-  HutFastener fastener = { .thread_mm = 3.0, .hole_mm = 3.4 };
+  HutFastener fastener = { .thread_mm = 3.0, .hole_mm = 3.4, .wood = TRUE };
+  const HutFastener bolt = { .thread_mm = 3.0, .hole_mm = 3.4 };
   g_autoptr(HutCheckCase) c = hut_check_case_new (new_design ());
   const HutPanel *panel = hut_assembly_get_panel (c->assembly, lid_front);
   HutStock acrylic = *panel->stock, mdf = *panel->stock;
@@ -86,6 +87,7 @@ end_of_the_grain_wants_more (void **state)
 
   assert_near_mm (hut_fastener_edge_mm (&fastener, panel, HUT_EDGE_BOTTOM), 9.0, 0.0);
   assert_near_mm (hut_fastener_edge_mm (&fastener, panel, HUT_EDGE_LEFT), 15.0, 0.0);
+  assert_near_mm (hut_fastener_edge_mm (&bolt, panel, HUT_EDGE_LEFT), 9.0, 0.0);
   fastener.thread_mm = 2.0; /* 6 and 10, at least 8 and 10 */
   assert_near_mm (hut_fastener_edge_mm (&fastener, panel, HUT_EDGE_TOP), 8.0, 0.0);
   assert_near_mm (hut_fastener_edge_mm (&fastener, panel, HUT_EDGE_RIGHT), 10.0, 0.0);

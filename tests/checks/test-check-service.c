@@ -113,6 +113,25 @@ add_gland (HutDesign *design,
   g_ptr_array_add (design->hardware, hardware);
 }
 
+/* A tube of 4 mm with nothing on its end, in a fitting of 4 mm; with a coupling it does not pass. */
+static void
+a_bare_line_passes_what_closes_round_it (void **state)
+{
+  for (int coupling = 0; coupling < 2; coupling++)
+    {
+      HutDesign *design = hut_check_case_design ();
+      g_autoptr(HutCheckCase) c = NULL;
+      HutService *tube = add_lead (design, "tube");
+
+      tube->kind = HUT_SERVICE_HOSE;
+      tube->line_mm = 4.0;
+      tube->head_width_mm = tube->head_height_mm = coupling == 0 ? 4.0 : 6.0;
+      add_gland (design, "tube", 4.0);
+      c = hut_check_case_new (design);
+      assert_int_equal (hut_check_case_count (c, "service.tight"), coupling);
+    }
+}
+
 static void
 hardware_serves_as_well (void **state)
 {
@@ -188,6 +207,7 @@ main (void)
     cmocka_unit_test (a_hole_that_lets_the_plug_through_is_enough),
     cmocka_unit_test (a_tight_hole_is_told_with_both_numbers),
     cmocka_unit_test (two_holes_for_one_lead_are_told),
+    cmocka_unit_test (a_bare_line_passes_what_closes_round_it),
     cmocka_unit_test (hardware_serves_as_well),
     cmocka_unit_test (a_connector_carries_what_it_does_not_pass),
     cmocka_unit_test (a_gland_closes_round_some_lines_only),

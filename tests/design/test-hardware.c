@@ -1,5 +1,6 @@
 /* tests/design/test-hardware.c: hardware put on panels, the items a design keeps, and the bits.
  * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "catalog/hut-catalog.h"
 #include "design/hut-file.h"
 #include "hut-assert.h"
 #include <string.h>
@@ -66,6 +67,30 @@ file_gives_the_same_design_and_the_same_bytes_again (void **state)
   g_autofree char *second = hut_design_to_xml (again);
 
   assert_string_equal (text, second);
+}
+
+/* Whatever an item can say, the schema of a design lets it say. */
+static void
+each_shipped_item_survives_a_save (void **state)
+{
+  g_autoptr(HutCatalog) catalog = hut_catalog_new ();
+
+  assert_true (hut_catalog_get_count (catalog) > 80);
+  for (guint i = 0; i < hut_catalog_get_count (catalog); i++)
+    {
+      const HutItem *item = hut_catalog_get_nth (catalog, i);
+      g_autoptr(HutDesign) design = hut_design_new ();
+      g_autoptr(HutDesign) again = NULL;
+      g_autoptr(GError) error = NULL;
+      g_autofree char *text = NULL;
+
+      hut_design_keep_item (design, item);
+      g_ptr_array_add (design->hardware, hut_hardware_new ("placed", item->id, front));
+      text = hut_design_to_xml (design);
+      again = hut_design_from_xml (text, strlen (text), item->id, &error);
+      assert_ok (again != NULL, error);
+      assert_true (hut_design_equal (design, again));
+    }
 }
 
 static void
@@ -180,6 +205,7 @@ main (void)
 {
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (file_gives_the_same_design_and_the_same_bytes_again),
+    cmocka_unit_test (each_shipped_item_survives_a_save),
     cmocka_unit_test (copy_says_the_same_and_any_change_shows),
     cmocka_unit_test (design_keeps_one_copy_of_an_item_and_another_under_another_id),
     cmocka_unit_test (items_that_nothing_uses_are_dropped),
