@@ -1,21 +1,22 @@
 /* src/sheets/hut-rect-pack.c: rectangles in as few equal bins as may be.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Strategy: first, all orders by size with all rules, first and best bin. Then, until the lower bound
- * or the limit is met, two searches in turn. *Some bins:* the emptiest bin and a few others are
- * emptied and their items laid again in a shaken order; kept when a bin was saved, or else when the
- * bins are more unequal (the sum of the squares of their loads): that drains the emptiest. *One bin
- * less:* all items in an order that is shaken a little, into one bin less than are needed so far; kept
- * when no more area stays out than before.
- * Invariants: every layout that is kept has all items, apart and inside. Not promised: the fewest. */
+ * Strategy: first, all orders by size with all rules, first and best bin. Then, until the lower
+ * bound or the limit is met, two searches in turn. *Some bins:* the emptiest bin and a few others
+ * are emptied and their items laid again in a shaken order; kept when a bin was saved, or else when
+ * the bins are more unequal (the sum of the squares of their loads): that drains the emptiest. *One
+ * bin less:* all items in an order that is shaken a little, into one bin less than are needed so
+ * far; kept when no more area stays out than before.
+ * Invariants: every layout that is kept has all items, apart and inside. Not promised: the fewest.
+ */
 #define G_LOG_DOMAIN "hut-sheets"
 #include "config.h"
 #include "sheets/hut-rect-pack.h"
 #include "sheets/hut-lot.h"
 #include "sheets/hut-rect-room.h"
 
-/* Most bins that are emptied besides the emptiest (count), least and most of the noise on sizes in a
- * shaken order (ratio). Own choices by trial on the published sets. */
+/* Most bins that are emptied besides the emptiest (count), least and most of the noise on sizes in
+ * a shaken order (ratio). Own choices by trial on the published sets. */
 #define OTHERS_MAX 4
 #define NOISE_LEAST 0.05
 #define NOISE_MOST 0.6

@@ -20,7 +20,7 @@ each_example_has_a_title_and_loads (void **state)
 {
   const char *const *names = hut_example_names ();
 
-  assert_int_equal (g_strv_length ((char **) names), 2);
+  assert_int_equal (g_strv_length ((char **) names), 3);
   for (guint i = 0; names[i] != NULL; i++)
     {
       g_autoptr(HutDesign) design = load (names[i]);
@@ -38,7 +38,7 @@ unknown_example_is_refused_with_the_list (void **state)
   assert_null (hut_example_title ("castle"));
   assert_null (hut_example_load ("castle", &error));
   assert_true (g_error_matches (error, HUT_FILE_ERROR, HUT_FILE_ERROR_VALUE));
-  assert_string_equal (error->message, "no example 'castle'; allowed: engraver, mini-router");
+  assert_string_equal (error->message, "no example 'castle'; allowed: engraver, mini-router, printer");
 }
 
 static void
@@ -76,6 +76,21 @@ passes (const HutService *service,
   return opening->width_mm > width_mm && opening->height_mm > height_mm;
 }
 
+/* A bare tube goes through what closes round it; any other head needs room. */
+static gboolean
+passes_item (const HutService *service,
+             const HutItem *item)
+{
+  const double head_mm = MAX (service->head_width_mm, service->head_height_mm);
+
+  if (item->pass_round)
+    return item->pass_width_mm > hypot (service->head_width_mm, service->head_height_mm)
+           || (head_mm <= service->line_mm && item->line_min_mm <= service->line_mm
+               && service->line_mm <= item->line_max_mm);
+  return item->pass_width_mm > service->head_width_mm
+         && item->pass_height_mm > service->head_height_mm;
+}
+
 static void
 each_service_of_an_example_passes_its_opening (void **state)
 {
@@ -96,6 +111,13 @@ each_service_of_an_example_passes_its_opening (void **state)
 
               if (g_strcmp0 (opening->serves, service->id) == 0)
                 n_passing += passes (service, opening);
+            }
+          for (guint k = 0; k < design->hardware->len; k++)
+            {
+              const HutHardware *hardware = g_ptr_array_index (design->hardware, k);
+
+              if (g_strcmp0 (hardware->serves, service->id) == 0)
+                n_passing += passes_item (service, hut_design_get_item (design, hardware->item));
             }
           if (n_passing != 1)
             fail_msg ("%s: %s has %u openings that it passes", names[i], service->id, n_passing);

@@ -11,10 +11,16 @@ static const struct
 {
   const char *action, *parameter;
   gboolean is_path;
+  const char *path; /* of a command with two parameters, or NULL */
 } parameters[] = {
-  { "open-path", "there.hutch", TRUE },   { "save-to", "written.hutch", TRUE },
-  { "export-to", "set", TRUE },           { "open-example", "mini-router", FALSE },
-  { "step", "openings", FALSE },          { "view", "built", FALSE },
+  { "open-path", "there.hutch", TRUE, NULL },
+  { "save-to", "written.hutch", TRUE, NULL },
+  { "export-to", "set", TRUE, NULL },
+  { "open-example", "mini-router", FALSE, NULL },
+  { "step", "openings", FALSE, NULL },
+  { "view", "built", FALSE, NULL },
+  { "write-coupon", "ply6", FALSE, NULL },
+  { "write-coupon-to", "ply6", FALSE, "coupon" },
 };
 
 /* Commands that end the window: tried last. */
@@ -27,8 +33,11 @@ dup_parameter (HutGuiApp *app,
   for (guint i = 0; i < G_N_ELEMENTS (parameters); i++)
     if (g_str_equal (parameters[i].action, action))
       {
-        g_autofree char *path = hut_gui_app_dup_path (app, parameters[i].parameter);
+        g_autofree char *path = hut_gui_app_dup_path (
+            app, parameters[i].path != NULL ? parameters[i].path : parameters[i].parameter);
 
+        if (parameters[i].path != NULL)
+          return g_variant_new ("(ss)", parameters[i].parameter, path);
         return g_variant_new_string (parameters[i].is_path ? path : parameters[i].parameter);
       }
   fail_msg ("the test knows no parameter for %s: add one", action);
