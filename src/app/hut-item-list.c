@@ -1,4 +1,4 @@
-/* src/app/hut-item-list.c: all openings and windows of the design, for those who do not point.
+/* src/app/hut-item-list.c: all openings, windows and hardware of the design, for those who do not point.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
@@ -67,6 +67,17 @@ dup_window_text (const HutWindow *window)
   /* Translators: panel, width and height of a window */
   return g_strdup_printf (_("%s, window %s × %s"), hut_panel_shown_name (window->at.panel), width,
                           height);
+}
+
+static char *
+dup_hardware_text (const HutDesign *design,
+                   const HutHardware *hardware)
+{
+  const HutItem *item = hut_design_get_hardware_item (design, hardware);
+
+  /* Translators: panel, name of an item of hardware */
+  return g_strdup_printf (_("%s, %s"), hut_panel_shown_name (hardware->at.panel),
+                          item != NULL ? _(item->name) : hardware->item);
 }
 
 static const char *
@@ -138,6 +149,13 @@ refresh (GtkWidget *widget)
 
       add_content (contents, texts, opening->id, opening->name, shape_icon_name (opening->shape),
                    dup_opening_text (opening));
+    }
+  for (guint i = 0; i < design->hardware->len; i++)
+    {
+      const HutHardware *hardware = g_ptr_array_index (design->hardware, i);
+
+      add_content (contents, texts, hardware->id, hardware->name, "hut-hardware-symbolic",
+                   dup_hardware_text (design, hardware));
     }
   hut_pick_list_sync (self->picks, (const HutListContent *)(void *)contents->data, contents->len);
   gtk_stack_set_visible_child_name (self->stack, contents->len > 0 ? "list" : "empty");

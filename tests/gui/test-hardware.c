@@ -41,6 +41,45 @@ key_flips_the_face_and_the_finding_goes (void **state)
   hut_gui_wait_for (hut_gui_has_finding (&gui, "depth.machine", "fan"));
 }
 
+/* From the shelf onto the back wall with the pointer, then to the other face by the key. */
+static void
+a_fan_is_dragged_from_the_shelf_and_flipped_by_the_key (void **state)
+{
+  static const HutPoint place = { 186, 72 };
+  g_auto (HutGui) gui = { 0 };
+  HutDesign *design = hut_design_new ();
+  g_autofree char *id = NULL;
+
+  design->shell.fitted = FALSE;
+  hut_gui_open (&gui, design);
+  gtk_editable_set_text (GTK_EDITABLE (hut_gui_find (gui.shelf, GTK_TYPE_SEARCH_ENTRY, NULL)),
+                         "fan 80 25");
+  for (int i = 0; i < 20; i++) /* until the row stands where it stays */
+    hut_gui_spin ();
+  hut_gui_drag (hut_gui_shelf_point (&gui, "Axial fan 80 × 25"),
+                hut_gui_panel_point (&gui, "base-back", place, NULL));
+  hut_gui_wait_for (hut_session_get_design (gui.session)->hardware->len == 1);
+  for (int i = 0; i < 10; i++)
+    hut_gui_spin ();
+  hut_gui_move (hut_gui_panel_point (&gui, "base-back", place, NULL));
+  hut_gui_spin ();
+  hut_gui_release ();
+  hut_gui_wait_for (hut_session_can_undo (gui.session));
+
+  const HutHardware *fan = g_ptr_array_index (hut_session_get_design (gui.session)->hardware, 0);
+  const HutFace dropped = fan->face;
+  id = g_strdup (fan->id);
+  assert_string_equal (hut_panel_id_to_string (fan->at.panel), "base-back");
+  /* Outside of the wall its body is in nobody's way; inside it meets the machine. */
+  const gboolean hit = hut_gui_has_finding (&gui, "depth.machine", id);
+  gtk_widget_grab_focus (gui.canvas);
+  hut_gui_spin ();
+  hut_gui_key ("f");
+  hut_gui_wait_for (
+      hut_design_get_hardware (hut_session_get_design (gui.session), id)->face != dropped);
+  hut_gui_wait_for (hut_gui_has_finding (&gui, "depth.machine", id) != hit);
+}
+
 static void
 button_of_the_finding_cures_it_in_one_undo_step (void **state)
 {
@@ -86,6 +125,7 @@ main (int argc,
 {
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (key_flips_the_face_and_the_finding_goes),
+    cmocka_unit_test (a_fan_is_dragged_from_the_shelf_and_flipped_by_the_key),
     cmocka_unit_test (button_of_the_finding_cures_it_in_one_undo_step),
     cmocka_unit_test (inspector_shows_what_the_hardware_has),
   };
