@@ -1,4 +1,5 @@
-/* src/app/hut-item-list.c: all openings, windows and hardware of the design, for those who do not point.
+/* src/app/hut-item-list.c: all openings, windows and hardware of the design, for those who do not
+ * point.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"

@@ -5,6 +5,7 @@
 #include "app/hut-session-items.h"
 #include "design/hut-recipe.h"
 #include "assembly/hut-strip.h"
+#include "checks/hut-fitting.h"
 #include "checks/hut-way-out.h"
 #include <glib/gi18n.h>
 #include <math.h>
@@ -169,29 +170,67 @@ hut_session_add_window (HutSession *self)
 
 /* ---- ways out -------------------------------------------------------------------------------- */
 
-static gboolean
-add_copy (HutDesign *design,
-          gpointer user_data)
+typedef struct
 {
-  g_ptr_array_add (design->openings, hut_opening_copy (user_data));
+  const HutWayOut *way;
+  const HutItem *fitting;
+} WayOutEdit;
+
+static gboolean
+add_way_out (HutDesign *design,
+             gpointer user_data)
+{
+  const WayOutEdit *edit = user_data;
+
+  hut_way_out_add (edit->way, edit->fitting, design);
   return TRUE;
+}
+
+/* A wall's thickness: what the fitting must hold in. */
+static double
+wall_thickness_mm (HutSession *self)
+{
+  const HutDesign *design = hut_session_get_design (self);
+  const HutStock *stock
+      = hut_design_get_panel_stock (design, (HutPanelId){ HUT_SHELL_BASE, HUT_SIDE_BACK });
+
+  return stock != NULL ? hut_stock_max_mm (stock) : 0.0;
 }
 
 char *
 hut_session_add_way_out (HutSession *self,
-                         const char *service)
+                         const char *service,
+                         const HutCatalog *catalog)
 {
   g_return_val_if_fail (HUT_IS_SESSION (self) && service != NULL, NULL);
 
-  g_autoptr(HutOpening) opening
-      = hut_way_out_find (hut_session_get_assembly (self), hut_session_get_parts (self),
-                          hut_session_get_findings (self), service);
+  const HutService *served = hut_design_get_service (hut_session_get_design (self), service);
+  const HutItem *fitting = catalog != NULL && served != NULL
+                               ? hut_fitting_choose (catalog, served, wall_thickness_mm (self))
+                               : NULL;
+  g_autoptr(HutWayOut) way = NULL;
+  WayOutEdit edit;
+  const char *id;
 
-  /* Translators: what Undo takes back. */
-  if (opening == NULL || !hut_session_edit (self, _("Make an Opening"), add_copy, opening))
+  if (fitting != NULL)
+    way = hut_way_out_find (hut_session_get_assembly (self), hut_session_get_parts (self),
+                            hut_session_get_findings (self), service, fitting);
+  /* Where no fitting fits, a plain opening still lets the head through. */
+  if (way == NULL)
+    {
+      fitting = NULL;
+      way = hut_way_out_find (hut_session_get_assembly (self), hut_session_get_parts (self),
+                              hut_session_get_findings (self), service, NULL);
+    }
+  if (way == NULL)
     return NULL;
-  hut_session_select (self, opening->id);
-  return g_strdup (opening->id);
+  edit = (WayOutEdit){ way, fitting };
+  /* Translators: what Undo takes back. */
+  if (!hut_session_edit (self, _("Make an Opening"), add_way_out, &edit))
+    return NULL;
+  id = way->hardware != NULL ? way->hardware->id : way->opening->id;
+  hut_session_select (self, id);
+  return g_strdup (id);
 }
 
 /* ---- baffles --------------------------------------------------------------------------------- */

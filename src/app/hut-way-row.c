@@ -5,6 +5,7 @@
 #include "app/hut-way-row.h"
 #include "app/hut-session-items.h"
 #include "app/hut-settings.h"
+#include "app/hut-stockroom.h"
 #include "checks/hut-ledger.h"
 #include <glib/gi18n.h>
 
@@ -110,7 +111,9 @@ on_derived (HutWayRow *self)
 static void
 on_make (HutWayRow *self)
 {
-  g_autofree char *opening = hut_session_add_way_out (self->session, self->service);
+  g_autofree char *opening = hut_session_add_way_out (
+      self->session, self->service,
+      hut_stockroom_get_catalog (hut_stockroom_get_default ()));
 
   self->no_room = opening == NULL;
   if (self->no_room)

@@ -3,24 +3,12 @@
 #define G_LOG_DOMAIN "hut-checks"
 #include "config.h"
 #include "checks/hut-ledger.h"
-
-/* A bare tube or strand goes through what is made to close round it; nothing needs play. */
-static gboolean
-closes_round_bare_line (const HutServer *server,
-                        const HutService *service)
-{
-  const HutHead head = hut_head_of (service);
-
-  return head.round && head.width_mm <= service->line_mm && service->line_mm >= server->line_min_mm
-         && service->line_mm <= server->line_max_mm;
-}
+#include "checks/hut-fitting.h"
 
 static void
 add_server (HutLedgerRow *self,
             HutServer server)
 {
-  server.passes = server.carries || closes_round_bare_line (&server, self->service)
-                  || hut_pass_lets (&server.gate, hut_head_of (self->service));
   self->passing_count += server.passes ? 1 : 0;
   g_array_append_val (self->servers, server);
 }
@@ -30,17 +18,18 @@ add_hardware (HutLedgerRow *self,
               const HutHardware *hardware,
               const HutItem *item)
 {
-  HutServer server = { .id = hardware->id, .name = hardware->name };
-
   if (item == NULL)
     return; /* a finding of its own */
-  server.carries = item->pass_width_mm <= 0.0;
-  server.gate
-      = (HutGate) { item->pass_round, item->pass_width_mm, item->pass_height_mm,
-                    item->pass_round ? item->pass_width_mm / 2.0 : 0.0 };
-  server.line_min_mm = item->line_min_mm;
-  server.line_max_mm = item->line_max_mm;
-  add_server (self, server);
+  add_server (self, (HutServer) {
+                        .id = hardware->id,
+                        .name = hardware->name,
+                        .gate = hut_fitting_gate (item),
+                        .carries = hut_fitting_carries (item),
+                        .passes = hut_fitting_carries (item)
+                                  || hut_fitting_passes (item, self->service),
+                        .line_min_mm = item->line_min_mm,
+                        .line_max_mm = item->line_max_mm,
+                    });
 }
 
 static HutLedgerRow *
@@ -55,10 +44,13 @@ row_new (const HutDesign *design,
     {
       const HutOpening *opening = g_ptr_array_index (design->openings, i);
 
+      const HutGate gate = hut_gate_of (opening);
+
       if (g_strcmp0 (opening->serves, service->id) == 0)
         add_server (self, (HutServer) { .id = opening->id,
                                         .name = opening->name,
-                                        .gate = hut_gate_of (opening) });
+                                        .gate = gate,
+                                        .passes = hut_pass_lets (&gate, hut_head_of (service)) });
     }
   for (guint i = 0; i < design->hardware->len; i++)
     {

@@ -1,4 +1,4 @@
-/* src/checks/hut-way-out.c: a fitting opening for a service at a sensible free place.
+/* src/checks/hut-way-out.c: a fitting way out for a service at a sensible free place.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-checks"
 #include "config.h"
@@ -31,15 +31,28 @@ round_up_mm (double size_mm)
   return ceil (size_mm / ROUNDED_TO_MM - 1e-9) * ROUNDED_TO_MM;
 }
 
+static HutHardware *
+hardware_new (const char *id,
+              const HutService *service,
+              const HutItem *fitting)
+{
+  HutHardware *hardware
+      = hut_hardware_new (id, fitting->id, (HutPanelId) { HUT_SHELL_BASE, HUT_SIDE_BACK });
+
+  g_free (hardware->name);
+  hardware->name = g_strdup (hut_check_name (service->name, service->id));
+  g_free (hardware->serves);
+  hardware->serves = g_strdup (service->id);
+  return hardware;
+}
+
 static HutOpening *
-opening_new (const HutDesign *design,
+opening_new (const char *id,
              const HutService *service)
 {
   const HutHead head = hut_head_of (service);
   const double hole_mm = round_up_mm (hut_head_hole_mm (head));
   const gboolean round = head.round || hole_mm <= HUT_WAY_OUT_ROUND_MM;
-  g_autofree char *stem = g_strdup_printf ("%s-way", service->id);
-  g_autofree char *id = hut_design_dup_free_id (design, stem);
   HutOpening *opening
       = hut_opening_new (id, (HutPanelId) { HUT_SHELL_BASE, HUT_SIDE_BACK },
                          round ? HUT_SHAPE_ROUND : HUT_SHAPE_RECTANGLE);
@@ -59,12 +72,72 @@ opening_new (const HutDesign *design,
   return opening;
 }
 
+static HutWayOut *
+way_new (const HutDesign *design,
+         const HutService *service,
+         const HutItem *fitting)
+{
+  g_autofree char *stem = g_strdup_printf ("%s-way", service->id);
+  g_autofree char *id = hut_design_dup_free_id (design, stem);
+  HutWayOut *self = g_new0 (HutWayOut, 1);
+
+  if (fitting != NULL)
+    self->hardware = hardware_new (id, service, fitting);
+  else
+    self->opening = opening_new (id, service);
+  return self;
+}
+
+void
+hut_way_out_free (HutWayOut *self)
+{
+  if (self == NULL)
+    return;
+  g_clear_pointer (&self->opening, hut_opening_free);
+  g_clear_pointer (&self->hardware, hut_hardware_free);
+  g_free (self);
+}
+
+const char *
+hut_way_out_add (const HutWayOut *self,
+                 const HutItem *fitting,
+                 HutDesign *design)
+{
+  g_return_val_if_fail (self != NULL && (self->hardware == NULL || fitting != NULL), NULL);
+
+  if (self->hardware == NULL)
+    {
+      g_ptr_array_add (design->openings, hut_opening_copy (self->opening));
+      return self->opening->id;
+    }
+
+  HutHardware *hardware = hut_hardware_copy (self->hardware);
+  const char *item = hut_design_keep_item (design, fitting);
+
+  if (strcmp (hardware->item, item) != 0) /* the design has another item of that id */
+    {
+      g_free (hardware->item);
+      hardware->item = g_strdup (item);
+    }
+  g_ptr_array_add (design->hardware, hardware);
+  return hardware->id;
+}
+
+/* Its flange needs room, or the opening itself. */
 static void
-half_size (const HutOpening *opening,
+half_size (const HutWayOut *self,
+           const HutItem *fitting,
            double *u_mm,
            double *v_mm)
 {
-  const HutGate gate = hut_gate_of (opening);
+  if (self->hardware != NULL)
+    {
+      *u_mm = fitting->flange_width_mm / 2.0;
+      *v_mm = fitting->flange_height_mm / 2.0;
+      return;
+    }
+
+  const HutGate gate = hut_gate_of (self->opening);
 
   *u_mm = gate.width_mm / 2.0;
   *v_mm = gate.height_mm / 2.0;
@@ -169,14 +242,13 @@ add_places (GArray *places,
             const HutAssembly *assembly,
             const HutPartSet *parts,
             guint index,
-            const HutOpening *opening,
+            double half_u_mm,
+            double half_v_mm,
             HutVec3 end)
 {
   const HutPanel *panel = g_ptr_array_index (assembly->panels, index);
-  double half_u_mm, half_v_mm;
   HutRect room;
 
-  half_size (opening, &half_u_mm, &half_v_mm);
   room = find_room (assembly, panel, half_u_mm, half_v_mm);
   for (guint i = 0; i < step_count (room.u0, room.u1); i++)
     for (guint k = 0; k < step_count (room.v0, room.v1); k++)
@@ -235,14 +307,15 @@ was_said (const GPtrArray *findings,
 static gboolean
 is_good (const HutAssembly *assembly,
          const GPtrArray *findings,
-         const HutOpening *opening)
+         const HutWayOut *way,
+         const HutItem *fitting)
 {
   g_autoptr(HutDesign) design = hut_design_copy (assembly->design);
   g_autoptr(HutAssembly) with = NULL;
   g_autoptr(HutPartSet) parts = NULL;
   g_autoptr(GPtrArray) said = NULL;
 
-  g_ptr_array_add (design->openings, hut_opening_copy (opening));
+  hut_way_out_add (way, fitting, design);
   with = hut_assembly_new (design);
   parts = hut_part_set_new (with);
   said = hut_check_all (with, parts);
@@ -259,16 +332,15 @@ is_good (const HutAssembly *assembly,
 static void
 put (const HutAssembly *assembly,
      const Place *place,
-     HutOpening *opening)
+     HutWayOut *way)
 {
   const HutPanel *panel = g_ptr_array_index (assembly->panels, place->panel);
+  HutPosition *at = way->hardware != NULL ? &way->hardware->at : &way->opening->at;
 
-  opening->at.panel = panel->id;
-  opening->at.u_anchor
-      = place->at.u <= panel->width_mm / 2.0 ? HUT_ANCHOR_START : HUT_ANCHOR_END;
-  opening->at.v_anchor
-      = place->at.v <= panel->height_mm / 2.0 ? HUT_ANCHOR_START : HUT_ANCHOR_END;
-  hut_assembly_position_for (assembly, place->at, &opening->at);
+  at->panel = panel->id;
+  at->u_anchor = place->at.u <= panel->width_mm / 2.0 ? HUT_ANCHOR_START : HUT_ANCHOR_END;
+  at->v_anchor = place->at.v <= panel->height_mm / 2.0 ? HUT_ANCHOR_START : HUT_ANCHOR_END;
+  hut_assembly_position_for (assembly, place->at, at);
 }
 
 /* What spoils one place often spoils those round it. */
@@ -287,16 +359,18 @@ is_beside (const GArray *failed,
   return FALSE;
 }
 
-HutOpening *
+HutWayOut *
 hut_way_out_find (const HutAssembly *assembly,
                   const HutPartSet *parts,
                   const GPtrArray *findings,
-                  const char *service_id)
+                  const char *service_id,
+                  const HutItem *fitting)
 {
   const HutService *service;
-  g_autoptr(HutOpening) opening = NULL;
+  g_autoptr(HutWayOut) way = NULL;
   g_autoptr(GArray) places = g_array_new (FALSE, FALSE, sizeof (Place));
   g_autoptr(GArray) failed = g_array_new (FALSE, FALSE, sizeof (Place));
+  double half_u_mm, half_v_mm;
   HutVec3 end;
 
   g_return_val_if_fail (assembly != NULL && parts != NULL && findings != NULL, NULL);
@@ -304,11 +378,12 @@ hut_way_out_find (const HutAssembly *assembly,
   service = hut_design_get_service (assembly->design, service_id);
   if (service == NULL || !assembly->whole)
     return NULL;
-  opening = opening_new (assembly->design, service);
+  way = way_new (assembly->design, service, fitting);
+  half_size (way, fitting, &half_u_mm, &half_v_mm);
   end = hut_vec3_add (assembly->machine_at, service->at);
   for (guint i = 0; i < assembly->panels->len; i++)
     if (is_wall (g_ptr_array_index (assembly->panels, i)))
-      add_places (places, assembly, parts, i, opening, end);
+      add_places (places, assembly, parts, i, half_u_mm, half_v_mm, end);
   g_array_sort (places, compare_places);
   for (guint i = 0; i < places->len && failed->len < TRIES_MOST; i++)
     {
@@ -316,9 +391,9 @@ hut_way_out_find (const HutAssembly *assembly,
 
       if (is_beside (failed, place))
         continue;
-      put (assembly, place, opening);
-      if (is_good (assembly, findings, opening))
-        return g_steal_pointer (&opening);
+      put (assembly, place, way);
+      if (is_good (assembly, findings, way, fitting))
+        return g_steal_pointer (&way);
       g_array_append_vals (failed, place, 1);
     }
   return NULL;
