@@ -117,7 +117,8 @@ from_environment (const char *name,
 guint64
 hut_random_seed_count (guint64 otherwise)
 {
-  return from_environment ("HUT_SEEDS", otherwise);
+  return from_environment ("HUT_SEEDS",
+                           MIN (otherwise, from_environment ("HUT_SEEDS_MOST", G_MAXUINT64)));
 }
 
 guint64

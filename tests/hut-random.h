@@ -21,7 +21,8 @@ double hut_random_octaves (HutRandom *self, double least, double most);
 /* A number as people type it: mostly multiples of 0.01, sometimes of 0.5, now and then any double. */
 double hut_random_typed (HutRandom *self, double least, double most);
 
-/* How many designs a property test goes over: HUT_SEEDS from the environment, or @otherwise. */
+/* How many designs a property test goes over: HUT_SEEDS from the environment, or @otherwise, but no
+ * more than HUT_SEEDS_MOST. */
 guint64 hut_random_seed_count (guint64 otherwise);
 /* The first of them: HUT_FIRST_SEED, or 1. */
 guint64 hut_random_first_seed (void);
