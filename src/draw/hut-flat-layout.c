@@ -334,6 +334,9 @@ hut_flat_next_item (const HutAssembly *assembly,
     {
       const HutPlacedHole *hole = g_ptr_array_index (assembly->holes, i);
 
+      /* An item with two leaves, or with screws, has holes in several places: one stands for it. */
+      if (hole->item == NULL || hut_assembly_get_hole (assembly, hole->item) != hole)
+        continue;
       if (from != NULL && !(forward ? hole_is_before (from, hole) : hole_is_before (hole, from)))
         continue;
       if (best == NULL || (forward ? hole_is_before (hole, best) : hole_is_before (best, hole)))

@@ -8,7 +8,7 @@
 #include "export/hut-export.h"
 #include "hut-random-design.h"
 
-#define RANDOM_DESIGNS 400 /* or HUT_SEEDS: DEVELOPERS.md has the long run */
+#define RANDOM_DESIGNS 150 /* or HUT_SEEDS: DEVELOPERS.md has the long run */
 /* A layout will do: how good it is is not asked here. */
 #define QUICK_WORK 1
 /* Sums of a few thousand doubles of about 1e6. */

@@ -269,7 +269,8 @@ tab_reaches_every_item_once_and_then_leaves_the_canvas (void **state)
   g_autoptr (GHashTable) seen = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
 
   open_example (&gui);
-  const guint count = hut_session_get_assembly (gui.session)->holes->len;
+  const HutDesign *design = hut_session_get_design (gui.session);
+  const guint count = design->windows->len + design->openings->len + design->hardware->len;
   gtk_widget_grab_focus (gui.canvas);
   hut_gui_wait_for (gtk_widget_has_focus (gui.canvas));
   for (guint i = 0; i < count; i++)

@@ -16,6 +16,9 @@ def plain(path):
     """The file with our own widgets replaced by empty boxes and without handlers, which the tool of
     GTK cannot know."""
     tree = ET.parse(path)
+    for template in tree.iter("template"):
+        if re.match("Hut[A-Z]", template.get("parent") or ""):
+            template.set("parent", "GtkWidget")
     for parent in list(tree.iter()):
         for child in list(parent):
             if child.tag == "signal":
