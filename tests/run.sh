@@ -67,7 +67,7 @@ run_suite "$plain" core --suite core --suite house
 say "core tests with the sanitizers"
 HUT_SEEDS_MOST=12 run_suite "$sanitized" core --suite core --timeout-multiplier 3
 say "core tests in a locale with a decimal comma"
-HUT_SEEDS_MOST=10 run_suite "$plain" comma --setup comma --suite core
+HUT_SEEDS_MOST=12 run_suite "$plain" comma --setup comma --suite core
 say "window tests under Xvfb"
 rm -f "$plain/meson-logs/gui"*
 dbus-run-session -- xvfb-run -a -s '-screen 0 1920x1080x24 -nolisten tcp' \
