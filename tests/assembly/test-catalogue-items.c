@@ -10,7 +10,7 @@
 
 static const HutPanelId base_back = { HUT_SHELL_BASE, HUT_SIDE_BACK };
 
-/* ISO 273, medium, by hand from a transcription of the standard: thread, hole, mm. */
+/* ISO 273, medium, by hand from a copy of the standard: thread, hole, mm. */
 static const double medium_mm[][2] = { { 2, 2.4 }, { 2.5, 2.9 }, { 3, 3.4 }, { 3.5, 3.9 },
                                        { 4, 4.5 }, { 5, 5.5 },   { 6, 6.6 }, { 8, 9.0 } };
 
