@@ -7,6 +7,7 @@
 #define G_LOG_DOMAIN "hut-checks"
 #include "config.h"
 #include "checks/hut-checking.h"
+#include "checks/hut-hardware-room.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
@@ -53,29 +54,6 @@ static const Wording wordings[] = {
       N_ ("The ledge on {other} takes {is} mm of {what}; it and {must} mm around must be free.") },
   },
 };
-
-static double
-wanted_mm (const HutMachine *machine,
-           HutSide side)
-{
-  const HutClearance *clearance = &machine->clearance_mm;
-
-  switch (side)
-    {
-    case HUT_SIDE_FRONT:
-      return clearance->front;
-    case HUT_SIDE_BACK:
-      return clearance->back;
-    case HUT_SIDE_LEFT:
-      return clearance->left;
-    case HUT_SIDE_RIGHT:
-      return clearance->right;
-    case HUT_SIDE_TOP:
-      return clearance->top;
-    default:
-      return 0.0;
-    }
-}
 
 static HutFinding *
 add_finding (HutChecking *self,
@@ -133,7 +111,7 @@ check_side (HutChecking *self,
             HutSide side)
 {
   const HutAssembly *assembly = self->assembly;
-  const double must_mm = wanted_mm (&assembly->design->machine, side);
+  const double must_mm = hut_room_wanted_mm (assembly, side);
   const HutPanel *nearest = NULL;
   double nearest_mm = INFINITY, gap_mm;
   HutFinding *finding;
@@ -215,7 +193,7 @@ check_things (HutChecking *self,
   /* Ledges lie under the floor. */
   const double must_mm = like->kind == HUT_SOLID_LEDGE
                              ? 0.0
-                             : wanted_mm (&assembly->design->machine, panel->id.side);
+                             : hut_room_wanted_mm (assembly, panel->id.side);
   HutFinding *finding;
 
   for (guint i = 0; i < solids->len; i++)

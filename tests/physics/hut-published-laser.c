@@ -7,7 +7,7 @@
 #include "physics/hut-published.h"
 
 #define WORKED "worked out by another program"
-#define ICNIRP "ICNIRP 2013, table 5, in an open transcription"
+#define ICNIRP "ICNIRP 2013, table 5, in an open copy"
 #define OSHA "OSHA Technical Manual, sec. III ch. 6 (from memory)"
 #define EN207 "EN 207 table in open copies"
 
