@@ -36,13 +36,24 @@ is_version (const xmlNode *root,
   return same;
 }
 
+static void
+set_version (xmlNode *root,
+             const char *number)
+{
+  xmlSetProp (root, (const xmlChar *) "version", (const xmlChar *) number);
+}
+
 void
 hut_design_migrate (xmlNode *root)
 {
   g_return_if_fail (root != NULL);
 
-  if (!is_version (root, "1"))
-    return;
-  add_common_bits (root);
-  xmlSetProp (root, (const xmlChar *) "version", (const xmlChar *) "2");
+  if (is_version (root, "1"))
+    {
+      add_common_bits (root);
+      set_version (root, "2");
+    }
+  /* All that version 3 adds means, where it is absent, what version 2 meant. */
+  if (is_version (root, "2"))
+    set_version (root, "3");
 }

@@ -7,7 +7,8 @@
  * hut_design_migrate:
  * @root: <enclosure>; changed in place, in the order of versions
  *
- * Version 1 knew no hardware; version 2 also holds the owner's flat-bottom bits. An older file gets
- * those that are commonly stocked. A root of a version that is none, or is newer, stays as it is.
+ * Version 1 knew no hardware; version 2 also holds the owner's flat-bottom bits, and a file of
+ * version 1 gets those that are commonly stocked. What version 3 adds is optional, and absent means
+ * what version 2 meant. A root of a version that is none, or is newer, stays as it is.
  */
 void hut_design_migrate (xmlNode *root);

@@ -5,7 +5,7 @@
 #include "format/hut-file-error.h"
 
 #define HUT_DESIGN_NS "urn:hutchwright:design:1"
-#define HUT_DESIGN_VERSION 2
+#define HUT_DESIGN_VERSION 3
 
 /**
  * hut_design_from_xml:

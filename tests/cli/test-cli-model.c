@@ -71,7 +71,7 @@ static const BadFile bad_files[] = {
   { "no UTF-8", NULL, "<enclosure name=\"\xff\xfe\"/>" },
   { "other XML", NULL, "<?xml version=\"1.0\"?>\n<html xmlns=\"http://www.w3.org/1999/xhtml\"/>\n" },
   { "truncated in a tag", MARKED, NULL },
-  { "newer version", "version=\"2\"", "version=\"3\"" },
+  { "newer version", "version=\"3\"", "version=\"4\"" },
   { "NaN", MARKED, "NaN" },
   { "nan", MARKED, "nan" },
   { "INF", MARKED, "INF" },

@@ -4,13 +4,15 @@
 #include <string.h>
 
 static char *
-dup_older (const HutDesign *design)
+dup_of_version (const HutDesign *design,
+                int version)
 {
+  g_autofree char *wanted = g_strdup_printf (" version=\"%d\" ", version);
   g_autoptr(GString) text = g_string_new (NULL);
   g_autofree char *newest = hut_design_to_xml (design);
 
   g_string_assign (text, newest);
-  assert_int_equal (g_string_replace (text, " version=\"2\" ", " version=\"1\" ", 0), 1);
+  assert_int_equal (g_string_replace (text, " version=\"3\" ", wanted, 0), 1);
   return g_string_free (g_steal_pointer (&text), FALSE);
 }
 
@@ -24,7 +26,7 @@ file_of_version_1_gets_the_common_bits_and_no_hardware (void **state)
   g_autoptr(GError) error = NULL;
 
   g_array_set_size (design->bits_mm, 0);
-  text = dup_older (design);
+  text = dup_of_version (design, 1);
   again = hut_design_from_xml (text, strlen (text), "old.hutch", &error);
   assert_ok (again != NULL, error);
   assert_int_equal (again->hardware->len, 0);
@@ -36,7 +38,7 @@ file_of_version_1_gets_the_common_bits_and_no_hardware (void **state)
 }
 
 static void
-owner_without_bits_stays_without_in_version_2 (void **state)
+owner_without_bits_stays_without_in_version_3 (void **state)
 {
   g_autoptr(HutDesign) design = hut_design_new ();
   g_autofree char *text = NULL;
@@ -51,16 +53,28 @@ owner_without_bits_stays_without_in_version_2 (void **state)
 }
 
 static void
-file_of_version_3_is_from_a_newer_program (void **state)
+file_of_version_2_means_what_it_meant (void **state)
 {
   g_autoptr(HutDesign) design = hut_design_new ();
-  g_autoptr(GString) text = g_string_new (NULL);
-  g_autofree char *older = dup_older (design);
+  g_autofree char *text = NULL;
+  g_autoptr(HutDesign) again = NULL;
   g_autoptr(GError) error = NULL;
 
-  g_string_assign (text, older);
-  g_string_replace (text, " version=\"1\" ", " version=\"3\" ", 0);
-  assert_null (hut_design_from_xml (text->str, text->len, "newer.hutch", &error));
+  g_array_set_size (design->bits_mm, 1);
+  text = dup_of_version (design, 2);
+  again = hut_design_from_xml (text, strlen (text), "old.hutch", &error);
+  assert_ok (again != NULL, error);
+  assert_true (hut_design_equal (design, again));
+}
+
+static void
+file_of_version_4_is_from_a_newer_program (void **state)
+{
+  g_autoptr(HutDesign) design = hut_design_new ();
+  g_autofree char *text = dup_of_version (design, 4);
+  g_autoptr(GError) error = NULL;
+
+  assert_null (hut_design_from_xml (text, strlen (text), "newer.hutch", &error));
   assert_true (g_error_matches (error, HUT_FILE_ERROR, HUT_FILE_ERROR_VERSION));
 }
 
@@ -69,8 +83,9 @@ main (void)
 {
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (file_of_version_1_gets_the_common_bits_and_no_hardware),
-    cmocka_unit_test (owner_without_bits_stays_without_in_version_2),
-    cmocka_unit_test (file_of_version_3_is_from_a_newer_program),
+    cmocka_unit_test (owner_without_bits_stays_without_in_version_3),
+    cmocka_unit_test (file_of_version_2_means_what_it_meant),
+    cmocka_unit_test (file_of_version_4_is_from_a_newer_program),
   };
 
   return cmocka_run_group_tests (tests, NULL, NULL);

@@ -197,11 +197,11 @@ attributes_that_are_missing_or_unknown_are_told (void **state)
       "f:4: unknown attribute 'bottom' of <clearance>; allowed: left, right, front, back, top" },
     { "<room left", "<room xmlns:a=\"urn:a\" a:left=\"1\" left", VALUE,
       "f:12: unknown attribute 'left' of <room>; allowed: left, right, front, back, above" },
-    { " version=\"2\"", "", VALUE,
-      "f:2: attribute 'version' of <enclosure> is missing; allowed: 2" },
-    { " version=\"2\"", " version=\"0\"", VALUE, "f:2: version of the file is '0'; allowed: 2" },
-    { " version=\"2\"", " version=\"one\"", VALUE,
-      "f:2: version of the file is 'one'; allowed: 2" },
+    { " version=\"3\"", "", VALUE,
+      "f:2: attribute 'version' of <enclosure> is missing; allowed: 3" },
+    { " version=\"3\"", " version=\"0\"", VALUE, "f:2: version of the file is '0'; allowed: 3" },
+    { " version=\"3\"", " version=\"one\"", VALUE,
+      "f:2: version of the file is 'one'; allowed: 3" },
   };
 
   check_cases (cases, G_N_ELEMENTS (cases));
@@ -247,12 +247,12 @@ static void
 files_of_a_newer_program_are_told_apart (void **state)
 {
   static const Case cases[] = {
-    { "version=\"2\" name", "version=\"3\" name", VERSION,
-      "f:2: the file has version 3, from a newer program; allowed: version 2" },
+    { "version=\"3\" name", "version=\"4\" name", VERSION,
+      "f:2: the file has version 4, from a newer program; allowed: version 3" },
     { "design:1", "design:7", VERSION,
-      "f:2: the file has version 7, from a newer program; allowed: version 2" },
-    { "version=\"2\" name", "version=\"12\" colour=\"new\" name", VERSION,
-      "f:2: the file has version 12, from a newer program; allowed: version 2" },
+      "f:2: the file has version 7, from a newer program; allowed: version 3" },
+    { "version=\"3\" name", "version=\"12\" colour=\"new\" name", VERSION,
+      "f:2: the file has version 12, from a newer program; allowed: version 3" },
     { "design:1", "design:x", VALUE,
       "f:2: the root element is <enclosure> of another namespace; allowed: <enclosure "
       "xmlns=\"urn:hutchwright:design:1\">" },

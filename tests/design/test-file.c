@@ -83,7 +83,7 @@ files_that_are_no_designs_are_told_by_name_and_line (void **state)
 {
   g_autofree char *path = g_build_filename (*state, "a.hutch", NULL);
   g_autofree char *text = dup_sample ();
-  g_autofree char *newer = dup_spoilt (text, "version=\"2\" name", "version=\"3\" name");
+  g_autofree char *newer = dup_spoilt (text, "version=\"3\" name", "version=\"4\" name");
   g_autofree char *half = g_strndup (text, strlen (text) / 2);
 
   put_file (path, "");
@@ -93,7 +93,7 @@ files_that_are_no_designs_are_told_by_name_and_line (void **state)
   put_file (path, half);
   assert_not_loaded (path, HUT_FILE_ERROR_SYNTAX, ": not well-formed XML");
   put_file (path, newer);
-  assert_not_loaded (path, HUT_FILE_ERROR_VERSION, ":2: the file has version 3");
+  assert_not_loaded (path, HUT_FILE_ERROR_VERSION, ":2: the file has version 4");
   put_file (path, "<svg xmlns=\"http://www.w3.org/2000/svg\"/>");
   assert_not_loaded (path, HUT_FILE_ERROR_VALUE, ":1: the root element is <svg>; allowed: ");
 }
