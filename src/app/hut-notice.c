@@ -10,6 +10,7 @@ struct _HutNotice
 
   GtkInfoBar *bar;
   GtkLabel *text;
+  GtkWidget *close; /* of what asks nothing: a question has buttons of its own */
 
   GtkWidget *buttons[2]; /* of a question, or NULL */
 };
@@ -37,6 +38,8 @@ show (HutNotice *self,
   remove_buttons (self);
   gtk_info_bar_set_message_type (self->bar, type);
   gtk_label_set_text (self->text, text);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, text, -1);
+  gtk_widget_set_visible (self->close, type != GTK_MESSAGE_QUESTION);
   gtk_info_bar_set_revealed (self->bar, TRUE);
 }
 
@@ -72,6 +75,7 @@ hut_notice_class_init (HutNoticeClass *class)
                                                "/org/hutchwright/Hutchwright/hut-notice.ui");
   gtk_widget_class_bind_template_child (widget_class, HutNotice, bar);
   gtk_widget_class_bind_template_child (widget_class, HutNotice, text);
+  gtk_widget_class_bind_template_child (widget_class, HutNotice, close);
   gtk_widget_class_bind_template_callback (widget_class, on_response);
 }
 
