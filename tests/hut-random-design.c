@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "config.h"
 #include "hut-random-design.h"
+#include "hut-random-hardware.h"
 #include "hut-random-openings.h"
 #include <math.h>
 
@@ -342,6 +343,7 @@ hut_random_design_with (guint64 seed,
 {
   HutRandom random;
   HutDesign *design = hut_design_new_empty ();
+  HutRandomPlacing placing;
 
   hut_random_init (&random, seed);
 
@@ -364,9 +366,13 @@ hut_random_design_with (guint64 seed,
   fill_room (&random, &design->room_mm, inside_mm);
   fill_shell (&random, &design->shell, inside_mm, flags);
   fill_joints (&random, &design->joints);
-  hut_random_add_openings (&random, design, inside_mm, flags);
+  hut_random_placing_init (&placing, &random, design, inside_mm, (flags & HUT_RANDOM_WILD) != 0);
+  hut_random_add_openings (&placing, flags);
   if ((flags & HUT_RANDOM_BAFFLES) != 0)
     add_baffles (&random, design);
+  if ((flags & HUT_RANDOM_HARDWARE) != 0)
+    hut_random_add_hardware (&placing);
+  hut_random_placing_clear (&placing);
   return design;
 }
 
@@ -374,5 +380,5 @@ HutDesign *
 hut_random_design (guint64 seed)
 {
   return hut_random_design_with (seed, HUT_RANDOM_OPENINGS | HUT_RANDOM_WINDOWS | HUT_RANDOM_WILD
-                                           | HUT_RANDOM_BAFFLES);
+                                           | HUT_RANDOM_BAFFLES | HUT_RANDOM_HARDWARE);
 }

@@ -16,6 +16,7 @@ typedef enum
   HUT_RANDOM_BY_HAND = 1 << 6,     /* never fitted: inside_mm is the inside */
   HUT_RANDOM_FITTED = 1 << 7,      /* always fitted */
   HUT_RANDOM_BAFFLES = 1 << 8,     /* strips along some sides of the seam */
+  HUT_RANDOM_HARDWARE = 1 << 9,    /* up to 5 shipped items, on panels and across hinge line and seam */
 } HutRandomFlags;
 
 /**
@@ -24,7 +25,7 @@ typedef enum
  *
  * A design that a file may hold: inside 120 .. 1200 mm (about, when fitted), walls 2.5 .. 18 mm with several
  * readings, every lid kind with every hinge that it allows, every bottom, laser and router, a bed of
- * 200 .. 1300 mm, with openings, windows and some wild ones. Most have no blocking finding; some do.
+ * 200 .. 1300 mm, with openings, windows, baffles, hardware and some wild ones. Most have no blocking finding; some do.
  *
  * Returns: (transfer full): the same for the same seed, on any machine
  */

@@ -2,9 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 #include "hut-random-design.h"
+#include "hut-random-placing.h"
 
-/* Adds what @flags ask for; @inside_mm is about the inside of @design's enclosure. */
-void hut_random_add_openings (HutRandom *random,
-                              HutDesign *design,
-                              HutVec3 inside_mm,
-                              HutRandomFlags flags);
+/* Adds up to 8 openings and 2 windows, as the flags say; where no room is found there is none. */
+void hut_random_add_openings (HutRandomPlacing *placing, HutRandomFlags flags);

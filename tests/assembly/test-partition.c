@@ -12,7 +12,7 @@
 #include "hut-random-design.h"
 #include "hut-random.h"
 
-#define SEEDS_DEFAULT 2000
+#define SEEDS_DEFAULT 1500
 #define VOLUME_TOLERANCE_RATIO 1e-9
 #define AREA_TOLERANCE_MM2 1e-6
 
@@ -30,10 +30,11 @@ case_new (guint64 seed)
 {
   static const HutRandomFlags flavours[] = {
     HUT_RANDOM_PLAIN,
-    HUT_RANDOM_OPENINGS | HUT_RANDOM_WINDOWS,
+    HUT_RANDOM_OPENINGS | HUT_RANDOM_WINDOWS | HUT_RANDOM_HARDWARE,
     HUT_RANDOM_OPENINGS | HUT_RANDOM_WINDOWS | HUT_RANDOM_SMALL_BED,
+    HUT_RANDOM_SMALL_BED | HUT_RANDOM_HARDWARE,
     HUT_RANDOM_SMALL_BED,
-    HUT_RANDOM_OPENINGS | HUT_RANDOM_WINDOWS | HUT_RANDOM_WILD,
+    HUT_RANDOM_OPENINGS | HUT_RANDOM_WINDOWS | HUT_RANDOM_HARDWARE | HUT_RANDOM_WILD,
   };
   Case self = { .seed = seed };
 
@@ -284,6 +285,20 @@ check_pieces_of (const Case *one,
     report (PIECES, one, "pieces %.9f mm2, whole %.9f mm2", sum_mm2, hut_region_area_mm2 (whole));
 }
 
+static HutPartKind
+part_kind (HutSolidKind of_plate)
+{
+  switch (of_plate)
+    {
+    case HUT_SOLID_GLAZING:
+      return HUT_PART_GLAZING;
+    case HUT_SOLID_FACE_PLATE:
+      return HUT_PART_FACE_PLATE;
+    default:
+      return HUT_PART_FRAME;
+    }
+}
+
 static void
 check_pieces (const Case *one)
 {
@@ -294,9 +309,7 @@ check_pieces (const Case *one)
     {
       const HutPlate *plate = g_ptr_array_index (one->assembly->plates, i);
 
-      check_pieces_of (one, plate->region,
-                       plate->kind == HUT_SOLID_GLAZING ? HUT_PART_GLAZING : HUT_PART_FRAME,
-                       plate->panel, plate->window->id);
+      check_pieces_of (one, plate->region, part_kind (plate->kind), plate->panel, plate->item);
     }
 }
 
