@@ -186,7 +186,15 @@ item_has_shape (const HutPackItem *self,
   return FALSE;
 }
 
-/* Adds the way to the item, unless it does not fit the bin or looks like another one. */
+static gboolean
+way_fits (const HutOutlinePack *self,
+          const HutOutlineWay *way)
+{
+  return way->box.u1 - way->box.u0 <= self->width_mm + HUT_NO_FIT_SLACK_MM
+         && way->box.v1 - way->box.v0 <= self->height_mm + HUT_NO_FIT_SLACK_MM;
+}
+
+/* Adds the way to the item, unless it looks like another one. */
 static void
 add_way (HutOutlinePack *self,
          HutPackItem *item,
@@ -199,12 +207,24 @@ add_way (HutOutlinePack *self,
                                    .shift = { -given->box.u0, -given->box.v0 } };
   HutPackWay way = { .way = index };
 
-  if (width_mm > self->width_mm + HUT_NO_FIT_SLACK_MM
-      || height_mm > self->height_mm + HUT_NO_FIT_SLACK_MM)
-    return;
   way.shape = take_shape (self, hut_convex_set_dup_placed (shape, &placement), width_mm, height_mm);
   if (!item_has_shape (item, way.shape))
     g_array_append_val (item->ways, way);
+}
+
+static HutPackItem *
+item_new (const HutConvexSet *shape,
+          double area_mm2)
+{
+  const HutRect bounds = hut_convex_set_bounds (shape);
+  const double width_mm = bounds.u1 - bounds.u0, height_mm = bounds.v1 - bounds.v0;
+  HutPackItem *self = g_new0 (HutPackItem, 1);
+
+  self->ways = g_array_new (FALSE, FALSE, sizeof (HutPackWay));
+  self->area_mm2 = area_mm2;
+  self->long_mm = MAX (width_mm, height_mm);
+  self->short_mm = MIN (width_mm, height_mm);
+  return self;
 }
 
 gboolean
@@ -216,16 +236,11 @@ hut_outline_pack_add (HutOutlinePack *self,
 {
   g_return_val_if_fail (self != NULL && shape != NULL && ways != NULL, FALSE);
 
-  const HutRect bounds = hut_convex_set_bounds (shape);
-  const double width_mm = bounds.u1 - bounds.u0, height_mm = bounds.v1 - bounds.v0;
-  HutPackItem *item = g_new0 (HutPackItem, 1);
+  HutPackItem *item = item_new (shape, area_mm2);
 
-  item->ways = g_array_new (FALSE, FALSE, sizeof (HutPackWay));
-  item->area_mm2 = area_mm2;
-  item->long_mm = MAX (width_mm, height_mm);
-  item->short_mm = MIN (width_mm, height_mm);
   for (guint i = 0; i < way_count; i++)
-    add_way (self, item, shape, &ways[i], i);
+    if (way_fits (self, &ways[i]))
+      add_way (self, item, shape, &ways[i], i);
   if (item->ways->len == 0)
     {
       item_free (item);
@@ -235,7 +250,36 @@ hut_outline_pack_add (HutOutlinePack *self,
   return TRUE;
 }
 
+void
+hut_outline_pack_add_fixed (HutOutlinePack *self,
+                            const HutConvexSet *shape,
+                            const HutOutlineWay *way,
+                            guint bin,
+                            HutPoint at,
+                            double area_mm2)
+{
+  g_return_if_fail (self != NULL && shape != NULL && way != NULL);
+
+  HutPackItem *item = item_new (shape, area_mm2);
+
+  add_way (self, item, shape, way, 0);
+  item->fixed = TRUE;
+  item->fixed_bin = bin;
+  item->fixed_at = at;
+  g_ptr_array_add (self->items, item);
+}
+
 /* ---- layouts --------------------------------------------------------------------------------- */
+
+static HutPackBin *
+append_bin (GPtrArray *bins)
+{
+  HutPackBin *bin = g_new0 (HutPackBin, 1);
+
+  bin->resting = g_array_new (FALSE, FALSE, sizeof (HutPackResting));
+  g_ptr_array_add (bins, bin);
+  return bin;
+}
 
 static void
 rest (HutOutlinePack *self,
@@ -264,17 +308,42 @@ rate_layout (const HutOutlinePack *self,
              const GPtrArray *bins,
              Layout *layout)
 {
-  const HutPackBin *last = g_ptr_array_index (bins, bins->len - 1);
+  for (guint i = 0; i < bins->len; i++)
+    {
+      const HutPackBin *bin = g_ptr_array_index (bins, i);
 
-  layout->bin_count = bins->len;
-  layout->last_load_mm2 = last->load_mm2;
-  layout->last_extent_mm2 = last->used_u_mm * last->used_v_mm;
+      if (bin->resting->len == 0)
+        continue;
+      layout->bin_count++;
+      layout->last_load_mm2 = bin->load_mm2;
+      layout->last_extent_mm2 = bin->used_u_mm * bin->used_v_mm;
+    }
 }
 
-/* One layout in the given order; FALSE when it was given up for more bins than @bin_limit. */
+static void
+rest_fixed (HutOutlinePack *self,
+            GPtrArray *bins,
+            GArray *places)
+{
+  for (guint i = 0; i < self->items->len; i++)
+    {
+      const HutPackItem *item = g_ptr_array_index (self->items, i);
+      const HutPackBest best = { .found = TRUE, .at = item->fixed_at };
+
+      if (!item->fixed)
+        continue;
+      while (bins->len <= item->fixed_bin)
+        append_bin (bins);
+      rest (self, bins, item->fixed_bin, i, &best, places);
+    }
+}
+
+/* One layout of the free items in the given order; FALSE when it was given up for more bins than
+ * @bin_limit. */
 static gboolean
 lay_out (HutOutlinePack *self,
          const guint *order,
+         guint order_count,
          HutPlaceRule rule,
          guint bin_limit,
          Layout *layout)
@@ -283,7 +352,8 @@ lay_out (HutOutlinePack *self,
 
   layout->places = g_array_sized_new (FALSE, TRUE, sizeof (HutOutlinePlace), self->items->len);
   g_array_set_size (layout->places, self->items->len);
-  for (guint i = 0; i < self->items->len; i++)
+  rest_fixed (self, bins, layout->places);
+  for (guint i = 0; i < order_count; i++)
     {
       const HutPackItem *item = g_ptr_array_index (self->items, order[i]);
       HutPackBest best;
@@ -295,14 +365,9 @@ lay_out (HutOutlinePack *self,
         bin_index++;
       if (bin_index == bins->len)
         {
-          HutPackBin *bin;
-
           if (bins->len == bin_limit)
             return FALSE;
-          bin = g_new0 (HutPackBin, 1);
-          bin->resting = g_array_new (FALSE, FALSE, sizeof (HutPackResting));
-          g_ptr_array_add (bins, bin);
-          if (!hut_outline_pack_find_place (self, bin, item, rule, &best))
+          if (!hut_outline_pack_find_place (self, append_bin (bins), item, rule, &best))
             g_assert_not_reached (); /* every way fits an empty bin */
         }
       rest (self, bins, bin_index, order[i], &best, layout->places);
@@ -340,16 +405,23 @@ sort_key (const HutPackItem *item,
     }
 }
 
-/* Largest first; equal ones as they were added. */
-static void
+/* The free items, largest first; equal ones as they were added. Returns: how many */
+static guint
 sort_order (const HutOutlinePack *self,
             Sort sort,
             guint *order)
 {
+  guint count = 0;
+
   for (guint i = 0; i < self->items->len; i++)
     {
-      const double key = sort_key (g_ptr_array_index (self->items, i), sort);
-      guint at = i;
+      const HutPackItem *item = g_ptr_array_index (self->items, i);
+      const double key = sort_key (item, sort);
+      guint at = count;
+
+      if (item->fixed)
+        continue;
+      count++;
 
       while (at > 0 && sort_key (g_ptr_array_index (self->items, order[at - 1]), sort) < key)
         {
@@ -358,6 +430,7 @@ sort_order (const HutOutlinePack *self,
         }
       order[at] = i;
     }
+  return count;
 }
 
 /* Takes some items out of the order and puts them in elsewhere, mostly further to the front. */
@@ -397,7 +470,8 @@ bin_bound (const HutOutlinePack *self)
 typedef struct
 {
   Layout layout;
-  guint *order;
+  guint *order; /* (array length=count): the free items */
+  guint count;
   HutPlaceRule rule;
   guint idle; /* rounds since it was found */
 } Search;
@@ -413,14 +487,14 @@ search_try (HutOutlinePack *self,
   Layout layout = { NULL };
 
   search->idle++;
-  if (lay_out (self, order, rule, limit, &layout)
+  if (lay_out (self, order, search->count, rule, limit, &layout)
       && (search->layout.places == NULL || layout_is_better (&layout, &search->layout)))
     {
       layout_clear (&search->layout);
       search->layout = layout;
       search->rule = rule;
       search->idle = 0;
-      memcpy (search->order, order, self->items->len * sizeof *order);
+      memcpy (search->order, order, search->count * sizeof *order);
     }
   else
     layout_clear (&layout);
@@ -461,16 +535,16 @@ hut_outline_pack_run (HutOutlinePack *self,
   hut_lot_init (&lot, count);
   for (guint i = 0; more && i < SORT_COUNT * HUT_RULE_COUNT; i++)
     {
-      sort_order (self, i / HUT_RULE_COUNT, order);
+      search.count = sort_order (self, i / HUT_RULE_COUNT, order);
       search_try (self, &search, order, i % HUT_RULE_COUNT);
       more = search_goes_on (self, &search, work_limit, watch);
     }
-  while (more && count > 1)
+  while (more && search.count > 1)
     {
       const gboolean other_rule = hut_lot_ratio (&lot) < HUT_RULE_CHANGE_SHARE;
 
-      memcpy (order, search.order, count * sizeof *order);
-      shake_order (&lot, order, count);
+      memcpy (order, search.order, search.count * sizeof *order);
+      shake_order (&lot, order, search.count);
       search_try (self, &search, order,
                   other_rule ? (HutPlaceRule) hut_lot_below (&lot, HUT_RULE_COUNT) : search.rule);
       more = search_goes_on (self, &search, work_limit, watch);

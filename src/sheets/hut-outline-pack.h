@@ -49,6 +49,23 @@ gboolean hut_outline_pack_add (HutOutlinePack *self,
                                double area_mm2);
 
 /**
+ * hut_outline_pack_add_fixed:
+ * @shape: what others must not overlap; copied
+ * @way: how it lies; its box may be larger than the bin
+ * @bin: which bin, 0..; those before it exist as well
+ * @at: where the corner of the way's box lies, mm; may be anywhere, also outside the bin
+ * @area_mm2: its material
+ *
+ * Adds an item that stays where it is, whatever it overlaps: the others are laid around it.
+ */
+void hut_outline_pack_add_fixed (HutOutlinePack *self,
+                                 const HutConvexSet *shape,
+                                 const HutOutlineWay *way,
+                                 guint bin,
+                                 HutPoint at,
+                                 double area_mm2);
+
+/**
  * hut_outline_pack_run:
  * @work_limit: how much may be tried, in looks at a wall or a place: some 20 million a second
  * @watch: (nullable)
@@ -59,7 +76,8 @@ gboolean hut_outline_pack_add (HutOutlinePack *self,
  * around that. Deterministic: it depends on the items, their order and @work_limit only, unless @watch stops it.
  *
  * Returns: (transfer full) (element-type HutOutlinePlace): per item; shapes overlap and boxes leave
- *   the bin by no more than HUT_NO_FIT_SLACK_MM. Always complete: the first layout is made in any case
+ *   the bin by no more than HUT_NO_FIT_SLACK_MM, but for what fixed ones do by themselves. Always
+ *   complete: the first layout is made in any case. A bin before that of a fixed item may be empty
  */
 GArray *hut_outline_pack_run (HutOutlinePack *self,
                               guint64 work_limit,

@@ -31,6 +31,9 @@ typedef struct
   GArray *ways; /* HutPackWay */
   double area_mm2;
   double long_mm, short_mm; /* sides of its box, as first given */
+  gboolean fixed;
+  guint fixed_bin;   /* where a fixed one lies, in its only way */
+  HutPoint fixed_at; /* mm */
 } HutPackItem;
 
 typedef struct

@@ -6,7 +6,8 @@
  * Notches between fingers and holes that take no part are filled: what is left is simple. Those are
  * packed (hut-outline-pack.h); shelves are the plain second opinion.
  * Invariants: cut lines keep the part gap from each other and lie inside the usable area; each part
- * that is cut is laid once or listed as unplaced; sheets are no more than shelves need. */
+ * that is cut is laid once or listed as unplaced; sheets are no more than shelves need, unless the
+ * owner pinned parts. */
 #define G_LOG_DOMAIN "hut-sheets"
 #include "config.h"
 #include "sheets/hut-sheet.h"
@@ -88,6 +89,8 @@ typedef struct
   const HutCutter *cutter;
   const HutStock *stock;
   HutRect usable;
+  const HutSheetPin **pins; /* per part of the set; NULL: free */
+  gboolean any_pinned;      /* of this stock */
   GArray *indices; /* guint: the parts that are laid, as they were added to the pack */
   GPtrArray *ways; /* GArray of HutOutlineWay of each of them */
 } Job;
@@ -185,19 +188,51 @@ dup_ways (const Job *job,
   return ways;
 }
 
+/* The part as it is pinned. */
+static void
+add_pinned (Job *job,
+            HutOutlinePack *pack,
+            const HutSheetPin *pin,
+            const HutRegion *line,
+            double grow_mm,
+            const HutConvexSet *shape)
+{
+  const HutPlacement placement
+      = hut_sheet_pin_placement (pin, g_ptr_array_index (job->parts->parts, pin->part));
+  GArray *ways = g_array_new (FALSE, FALSE, sizeof (HutOutlineWay));
+  const HutOutlineWay *way;
+
+  append_way (ways, line->outer, placement.turn_rad, grow_mm);
+  way = &g_array_index (ways, HutOutlineWay, 0);
+  hut_outline_pack_add_fixed (pack, shape, way,
+                              CLAMP (pin->number, 1, HUT_SHEET_PIN_NUMBER_MAX) - 1,
+                              (HutPoint) { placement.shift.u + way->box.u0 - job->usable.u0,
+                                           placement.shift.v + way->box.v0 - job->usable.v0 },
+                              hut_region_area_mm2 (line));
+  g_ptr_array_add (job->ways, ways);
+  job->any_pinned = TRUE;
+}
+
 /* FALSE when it fits no way. */
 static gboolean
 add_part (Job *job,
           HutOutlinePack *pack,
-          const HutPart *part,
+          guint index,
           double close_mm)
 {
+  const HutPart *part = g_ptr_array_index (job->parts->parts, index);
   double grow_mm;
   g_autoptr(HutRegion) line = dup_line (part, &grow_mm);
   g_autoptr(HutConvexSet) shape = hut_convex_set_new_around (
     line, grow_mm + job->cutter->part_gap_mm / 2.0, close_mm);
-  g_autoptr(GArray) ways = dup_ways (job, line->outer, grow_mm);
+  g_autoptr(GArray) ways = NULL;
 
+  if (job->pins[index] != NULL)
+    {
+      add_pinned (job, pack, job->pins[index], line, grow_mm, shape);
+      return TRUE;
+    }
+  ways = dup_ways (job, line->outer, grow_mm);
   if (!hut_outline_pack_add (pack, shape, (const HutOutlineWay *) (const void *) ways->data,
                              ways->len, hut_region_area_mm2 (line)))
     return FALSE;
@@ -231,12 +266,28 @@ fill_pack (Job *job,
     {
       const guint index = g_array_index (job->indices, guint, i);
 
-      if (add_part (job, pack, g_ptr_array_index (job->parts->parts, index), close_mm))
+      if (add_part (job, pack, index, close_mm))
         g_array_index (job->indices, guint, kept++) = index;
       else
         g_array_append_val (unplaced, index);
     }
   g_array_set_size (job->indices, kept);
+}
+
+/* Leaves out sheets without parts. */
+static void
+drop_empty (GPtrArray *sheets)
+{
+  for (guint i = 0; i < sheets->len;)
+    {
+      HutSheet *sheet = g_ptr_array_index (sheets, i);
+
+      sheet->number = i + 1;
+      if (sheet->laid->len == 0)
+        g_ptr_array_remove_index (sheets, i);
+      else
+        i++;
+    }
 }
 
 /* (transfer full) (element-type HutSheet) */
@@ -258,6 +309,7 @@ sheets_from_places (const Job *job,
           .shift = { job->usable.u0 + place->at.u - way->box.u0,
                      job->usable.v0 + place->at.v - way->box.v0 },
         },
+        .pinned = job->pins[g_array_index (job->indices, guint, i)] != NULL,
       };
       HutSheet *sheet;
 
@@ -266,6 +318,7 @@ sheets_from_places (const Job *job,
       sheet = g_ptr_array_index (sheets, place->bin);
       g_array_append_val (sheet->laid, laid);
     }
+  drop_empty (sheets);
   return sheets;
 }
 
@@ -294,7 +347,7 @@ lay_stock (HutSheetSet *self,
   g_autoptr(GPtrArray) sheets = sheets_from_places (job, places);
   g_autoptr(GPtrArray) shelves = hut_shelf_pack (job->parts, job->indices, job->cutter, job->stock);
 
-  if (count_laid (shelves) == places->len && shelves->len < sheets->len)
+  if (!job->any_pinned && count_laid (shelves) == places->len && shelves->len < sheets->len)
     g_ptr_array_extend_and_steal (self->sheets, g_steal_pointer (&shelves));
   else
     g_ptr_array_extend_and_steal (self->sheets, g_steal_pointer (&sheets));
@@ -348,15 +401,34 @@ dup_indices (const HutPartSet *parts,
   return indices;
 }
 
+/* The first pin of each part. (transfer full) (array of the parts' count) */
+static const HutSheetPin **
+dup_first_pins (const HutPartSet *parts,
+                const GArray *pins)
+{
+  const HutSheetPin **first = g_new0 (const HutSheetPin *, parts->parts->len + 1);
+
+  for (guint i = 0; pins != NULL && i < pins->len; i++)
+    {
+      const HutSheetPin *pin = &g_array_index (pins, HutSheetPin, i);
+
+      if (pin->part < parts->parts->len && first[pin->part] == NULL)
+        first[pin->part] = pin;
+    }
+  return first;
+}
+
 HutSheetSet *
-hut_sheet_set_new_within (const HutAssembly *assembly,
+hut_sheet_set_new_pinned (const HutAssembly *assembly,
                           const HutPartSet *parts,
+                          const GArray *pins,
                           guint64 work_limit,
                           const HutPackWatch *watch)
 {
   g_return_val_if_fail (assembly != NULL && parts != NULL, NULL);
 
   const HutDesign *design = assembly->design;
+  g_autofree const HutSheetPin **first_pins = dup_first_pins (parts, pins);
   HutSheetSet *self = g_new0 (HutSheetSet, 1);
   Progress progress = { .watch = watch, .count = MAX (design->stocks->len, 1) };
   const HutPackWatch stock_watch = { tell_progress, &progress };
@@ -374,6 +446,7 @@ hut_sheet_set_new_within (const HutAssembly *assembly,
         .cutter = &design->cutter,
         .stock = stock,
         .usable = hut_sheet_usable (&design->cutter, stock),
+        .pins = first_pins,
         .indices = indices,
         .ways = ways,
       };
@@ -382,6 +455,15 @@ hut_sheet_set_new_within (const HutAssembly *assembly,
     }
   g_array_sort (self->unplaced, compare_guint);
   return self;
+}
+
+HutSheetSet *
+hut_sheet_set_new_within (const HutAssembly *assembly,
+                          const HutPartSet *parts,
+                          guint64 work_limit,
+                          const HutPackWatch *watch)
+{
+  return hut_sheet_set_new_pinned (assembly, parts, NULL, work_limit, watch);
 }
 
 HutSheetSet *

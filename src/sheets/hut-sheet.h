@@ -3,11 +3,13 @@
 #pragma once
 #include "assembly/hut-part.h"
 #include "sheets/hut-outline-pack.h"
+#include "sheets/hut-sheet-pin.h"
 
 typedef struct
 {
   guint part;             /* index in the part set */
   HutPlacement placement; /* panel frame -> sheet frame; never mirrored: outside face up */
+  gboolean pinned;        /* it lies where the owner put it: see HutSheetPin */
 } HutLaidPart;
 
 typedef struct
@@ -51,6 +53,21 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutSheet, hut_sheet_free)
  */
 HutSheetSet *hut_sheet_set_new_within (const HutAssembly *assembly,
                                        const HutPartSet *parts,
+                                       guint64 work_limit,
+                                       const HutPackWatch *watch) G_GNUC_WARN_UNUSED_RESULT;
+/**
+ * hut_sheet_set_new_pinned:
+ * @pins: (nullable) (element-type HutSheetPin): what the owner laid by hand; those of bought or
+ *   unknown parts, and second ones of the same part, are passed over
+ *
+ * The same around parts that stay where they are pinned, even where they overlap each other or leave
+ * the sheet: what is not pinned keeps clear of them, and fills their windows' waste. Sheets that stay
+ * empty are left out and the ones behind them numbered anew: a pin's sheet may so get a lower number.
+ * Sheets may be more than hut_shelf_pack () needs.
+ */
+HutSheetSet *hut_sheet_set_new_pinned (const HutAssembly *assembly,
+                                       const HutPartSet *parts,
+                                       const GArray *pins,
                                        guint64 work_limit,
                                        const HutPackWatch *watch) G_GNUC_WARN_UNUSED_RESULT;
 /* The same within HUT_SHEET_WORK: what the whole program shows and writes. */
