@@ -337,6 +337,30 @@ random_inside_mm (HutRandom *random)
   return hut_random_chance (random, 0.9) ? round_to_hundredth (size_mm) : size_mm;
 }
 
+/* Of parts that are gone: those that are there lie where the packing puts them, as most tests of
+ * sheets want it. */
+static void
+add_spots (HutRandom *random,
+           HutDesign *design)
+{
+  const guint n = hut_random_chance (random, 0.3) ? 1 + hut_random_below (random, 3) : 0;
+
+  for (guint i = 0; i < n; i++)
+    {
+      g_autofree char *part = g_strdup_printf ("former-%u", i + 1);
+      HutSpot *spot = hut_spot_new (part);
+
+      spot->sheet = 1 + hut_random_below (random, 4);
+      spot->left_mm = hut_random_typed (random, 0.0, 300.0);
+      spot->front_mm = hut_random_typed (random, 0.0, 300.0);
+      spot->turn_deg = 90.0 * hut_random_below (random, 4);
+      spot->width_mm = hut_random_typed (random, 20.0, 400.0);
+      spot->height_mm = hut_random_typed (random, 20.0, 400.0);
+      spot->kept = hut_random_chance (random, 0.5);
+      g_ptr_array_add (design->spots, spot);
+    }
+}
+
 HutDesign *
 hut_random_design_with (guint64 seed,
                         HutRandomFlags flags)
@@ -373,6 +397,7 @@ hut_random_design_with (guint64 seed,
   if ((flags & HUT_RANDOM_HARDWARE) != 0)
     hut_random_add_hardware (&placing);
   hut_random_placing_clear (&placing);
+  add_spots (&random, design);
   return design;
 }
 

@@ -46,6 +46,13 @@ baffle_equal (gconstpointer a,
 }
 
 static gboolean
+spot_equal (gconstpointer a,
+            gconstpointer b)
+{
+  return hut_spot_equal (a, b);
+}
+
+static gboolean
 extra_equal (gconstpointer a,
              gconstpointer b)
 {
@@ -182,5 +189,5 @@ hut_design_equal (const HutDesign *a,
          && items_equal (a->openings, b->openings, opening_equal)
          && items_equal (a->items, b->items, item_equal)
          && items_equal (a->hardware, b->hardware, hardware_equal)
-         && bits_equal (a->bits_mm, b->bits_mm);
+         && bits_equal (a->bits_mm, b->bits_mm) && items_equal (a->spots, b->spots, spot_equal);
 }

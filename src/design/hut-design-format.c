@@ -245,6 +245,12 @@ new_extra (void)
   return extra;
 }
 
+static gpointer
+new_spot (void)
+{
+  return hut_spot_new ("");
+}
+
 static const HutAttributeFormat design_attributes[] = {
   { .name = "version",
     .kind = HUT_VALUE_VERSION,
@@ -272,12 +278,16 @@ static const HutChildFormat design_children[] = {
   { &hut_hardware_format, HUT_CHILD_ITEMS, offsetof (HutDesign, hardware), 0, HUT_ITEMS_MAX,
     new_hardware },
   { &hut_bit_format, HUT_CHILD_VALUES, offsetof (HutDesign, bits_mm), 0, BITS_MAX, NULL },
+  { &hut_spot_format, HUT_CHILD_ITEMS, offsetof (HutDesign, spots), 0, HUT_ITEMS_MAX, new_spot },
 };
 
 static char *
 dup_design_fault (gconstpointer self)
 {
-  return hut_baffles_dup_fault (((const HutDesign *) self)->baffles);
+  const HutDesign *design = self;
+  char *fault = hut_baffles_dup_fault (design->baffles);
+
+  return fault != NULL ? fault : hut_spots_dup_fault (design->spots);
 }
 
 const HutElementFormat hut_design_format = {

@@ -33,5 +33,8 @@ extern const HutElementFormat hut_opening_format;
 
 /* What is wrong between the baffles of a design, as of HutElementFormat's dup_fault. */
 char *hut_baffles_dup_fault (const GPtrArray *baffles) G_GNUC_WARN_UNUSED_RESULT;
+/* Likewise between its spots. */
+char *hut_spots_dup_fault (const GPtrArray *spots) G_GNUC_WARN_UNUSED_RESULT;
 extern const HutElementFormat hut_hardware_format;
+extern const HutElementFormat hut_spot_format;
 extern const HutElementFormat hut_bit_format;

@@ -76,6 +76,12 @@ new_hardware (void)
   return g_ptr_array_new_with_free_func ((GDestroyNotify) hut_hardware_free);
 }
 
+static GPtrArray *
+new_spots (void)
+{
+  return g_ptr_array_new_with_free_func ((GDestroyNotify) hut_spot_free);
+}
+
 /**
  * hut_design_new_empty:
  *
@@ -100,6 +106,7 @@ hut_design_new_empty (void)
   self->items = new_items ();
   self->hardware = new_hardware ();
   self->bits_mm = g_array_new (FALSE, FALSE, sizeof (double));
+  self->spots = new_spots ();
   return self;
 }
 
@@ -210,6 +217,7 @@ hut_design_new (void)
     .strap_ratio = STRAP_RATIO,
   };
   g_array_unref (self->bits_mm);
+  g_ptr_array_unref (self->spots);
   self->bits_mm = hut_bits_new_common ();
   return self;
 }
@@ -278,6 +286,12 @@ copy_hardware (gconstpointer item)
   return hut_hardware_copy (item);
 }
 
+static gpointer
+copy_spot (gconstpointer item)
+{
+  return hut_spot_copy (item);
+}
+
 HutDesign *
 hut_design_copy (const HutDesign *self)
 {
@@ -298,6 +312,7 @@ hut_design_copy (const HutDesign *self)
   copy->items = copy_items (new_items (), self->items, copy_item);
   copy->hardware = copy_items (new_hardware (), self->hardware, copy_hardware);
   copy->bits_mm = g_array_copy (self->bits_mm);
+  copy->spots = copy_items (new_spots (), self->spots, copy_spot);
   copy->shell.default_stock = g_strdup (self->shell.default_stock);
   for (int shell = 0; shell < HUT_SHELL_COUNT; shell++)
     for (int side = 0; side < HUT_SIDE_COUNT; side++)

@@ -343,6 +343,22 @@ typedef struct
   GArray *holes;    /* HutExtraHole */
 } HutExtra;
 
+/* ---- sheets --------------------------------------------------------------------------------- */
+
+/* Where a part lies on a sheet of its stock: what the owner laid by hand, and what lay beside it
+ * then. The part may be gone since, or have another size: what comes of that is in
+ * assembly/hut-spot-place.h. */
+typedef struct
+{
+  char *part;                /* id of a HutPart */
+  guint sheet;               /* 1.. within the part's stock */
+  double left_mm, front_mm;  /* from the sheet's front left corner to that of the part's box */
+  double turn_deg;           /* counter-clockwise from how its panel is seen, 0 .. 360 */
+  double width_mm, height_mm; /* the part's box before it is turned, as it was when it was laid */
+  gboolean kept;             /* put there by hand: nothing else moves it. Else it lies there until
+                              * it has to make room, or a part of its stock changes */
+} HutSpot;
+
 /* ---- the whole ------------------------------------------------------------------------------- */
 
 typedef struct
@@ -361,6 +377,7 @@ typedef struct
   GPtrArray *items;    /* HutItem: a copy of each one that `hardware` uses */
   GPtrArray *hardware; /* HutHardware */
   GArray *bits_mm;     /* double: diameters of the owner's flat-bottom bits */
+  GPtrArray *spots;    /* HutSpot: at most one of a part */
 } HutDesign;
 
 /* A small valid design: one machine body, stocks for walls and glazing, a hood hinged at the back. */
@@ -386,6 +403,8 @@ HutBody *hut_design_get_body (const HutDesign *self, const char *id);
 HutService *hut_design_get_service (const HutDesign *self, const char *id);
 HutBaffle *hut_design_get_baffle (const HutDesign *self, HutSide side);
 HutExtra *hut_design_get_extra (const HutDesign *self, const char *id);
+/* The spot of a part. */
+HutSpot *hut_design_get_spot (const HutDesign *self, const char *part);
 
 /* A free id of that stem among all items: "vent", "vent-2", ... (transfer full) */
 char *hut_design_dup_free_id (const HutDesign *self, const char *stem) G_GNUC_WARN_UNUSED_RESULT;
@@ -393,6 +412,8 @@ char *hut_design_dup_free_id (const HutDesign *self, const char *stem) G_GNUC_WA
 /* Takes care that the design has a copy of @item: its own, or one under another id when it has a
  * different item of that id already. Returns: (transfer none): the id of the copy. */
 const char *hut_design_keep_item (HutDesign *self, const HutItem *item);
+/* The part goes where the packing puts it. FALSE when it has no spot. */
+gboolean hut_design_release_part (HutDesign *self, const char *part);
 /* Drops the items that no hardware uses. */
 void hut_design_drop_unused_items (HutDesign *self);
 
@@ -430,7 +451,13 @@ HutHardware *hut_hardware_new (const char *id, const char *item, HutPanelId pane
 HutHardware *hut_hardware_copy (const HutHardware *self) G_GNUC_WARN_UNUSED_RESULT;
 gboolean hut_hardware_equal (const HutHardware *a, const HutHardware *b);
 void hut_hardware_free (HutHardware *self);
+/* On sheet 1, in its corner, not kept. */
+HutSpot *hut_spot_new (const char *part) G_GNUC_WARN_UNUSED_RESULT;
+HutSpot *hut_spot_copy (const HutSpot *self) G_GNUC_WARN_UNUSED_RESULT;
+gboolean hut_spot_equal (const HutSpot *a, const HutSpot *b);
+void hut_spot_free (HutSpot *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutHardware, hut_hardware_free)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutSpot, hut_spot_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutBody, hut_body_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutService, hut_service_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutStock, hut_stock_free)

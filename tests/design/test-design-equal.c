@@ -77,7 +77,7 @@ one_item_less_makes_a_difference (void **state)
     offsetof (HutDesign, machine.bodies), offsetof (HutDesign, machine.services),
     offsetof (HutDesign, stocks),         offsetof (HutDesign, windows),
     offsetof (HutDesign, openings),       offsetof (HutDesign, extras),
-    offsetof (HutDesign, baffles),
+    offsetof (HutDesign, baffles),         offsetof (HutDesign, spots),
   };
 
   for (gsize i = 0; i < G_N_ELEMENTS (lists); i++)

@@ -139,8 +139,8 @@ each_row_is_whole (void **state)
   /* by hand: enclosure, machine, clearance, 3 bodies, 3 services, room, cutter, 2 stocks with 4
    * readings and 2 recipes, shell, joints, window, 4 openings, 2 holes, 2 baffles, plate with
    * 3 shapes; item with a
-   * source, hardware, 2 bits */
-  assert_int_equal (n_elements, 3 + 6 + 2 + 2 + 4 + 2 + 2 + 1 + 4 + 2 + 2 + 4 + 2 + 1 + 2);
+   * source, hardware, 2 bits, 2 spots */
+  assert_int_equal (n_elements, 3 + 6 + 2 + 2 + 4 + 2 + 2 + 1 + 4 + 2 + 2 + 4 + 2 + 1 + 2 + 2);
 }
 
 static void

@@ -220,7 +220,7 @@ elements_that_are_missing_unknown_or_misplaced_are_told (void **state)
     { "<shell fitted", "<wall/><shell fitted", VALUE,
       "f:24: unknown element <wall> in <enclosure>; allowed: <stock>, <shell>" },
     { "</enclosure>", "<room/></enclosure>", VALUE,
-      "f:50: <room> is not allowed here; allowed: <bit>, </enclosure>" },
+      "f:52: <room> is not allowed here; allowed: <spot>, </enclosure>" },
     { "<baffle side=\"front\"", "<opening id=\"a\"/><baffle side=\"front\"", VALUE,
       "f:37: attribute 'name' of <opening> is missing; allowed: at most 2000 bytes of text" },
     { "<reading mm=\"3.9\"/>", "", VALUE,

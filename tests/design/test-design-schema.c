@@ -16,6 +16,7 @@ is_about_meaning (const char *message)
     ", which no <",     " is already used ",  " comes twice; ",      " allowed: not less than ",
     " is anchored to ", ", whose shape is ",  " without holes; ",    " bytes of text",
     "too many <",       "from a newer program", "not a whole number; ",
+    " has two spots; ",
   };
 
   for (gsize i = 0; i < G_N_ELEMENTS (marks); i++)
