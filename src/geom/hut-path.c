@@ -256,6 +256,21 @@ hut_path_bounds (const HutPath *self)
   return bounds;
 }
 
+/* TRUE only when the point is farther from the segment than a border: told from the box of its
+ * chord, which an arc leaves by no more than its height, |bulge| chord / 2. FALSE proves nothing.
+ */
+static gboolean
+is_far_from (const HutSegment *segment,
+             HutPoint p)
+{
+  const HutPoint a = segment->start, b = segment->end;
+  const double chord_most_mm = fabs (b.u - a.u) + fabs (b.v - a.v);
+  const double room_mm = 2 * HUT_BORDER_MM + fabs (segment->bulge) * chord_most_mm;
+
+  return p.u < MIN (a.u, b.u) - room_mm || p.u > MAX (a.u, b.u) + room_mm
+         || p.v < MIN (a.v, b.v) - room_mm || p.v > MAX (a.v, b.v) + room_mm;
+}
+
 HutPathSide
 hut_path_locate (const HutPath *self,
                  HutPoint p)
@@ -266,7 +281,8 @@ hut_path_locate (const HutPath *self,
     {
       const HutSegment segment = hut_path_get_segment (self, i);
 
-      if (hut_point_distance_mm (hut_segment_nearest (&segment, p), p) <= HUT_BORDER_MM)
+      if (!is_far_from (&segment, p)
+          && hut_point_distance_mm (hut_segment_nearest (&segment, p), p) <= HUT_BORDER_MM)
         return HUT_PATH_SIDE_BORDER;
       inside ^= hut_segment_is_crossed (&segment, p);
     }

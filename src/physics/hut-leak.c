@@ -18,8 +18,9 @@
 typedef struct
 {
   const HutAssembly *assembly;
-  const HutPartSet *parts;
+  GArray *blockers; /* HutBlocker */
   GArray *leaks;
+  guint *met; /* index of the blocker that the last ray met */
 } Search;
 
 /* The box that a body sweeps, as far as it lies inside: one that pokes through a wall is a matter
@@ -81,7 +82,7 @@ try_ray (const Search *self,
     return FALSE;
   leak->from = hut_frame3_to_world (&panel->frame, far.u, far.v, -t_mm - source->far_mm);
   leak->to = hut_frame3_to_world (&panel->frame, to.u, to.v, OUT_MM);
-  return hut_ray_is_free (self->assembly, self->parts, leak->from, leak->to);
+  return hut_ray_passes (self->blockers, leak->from, leak->to, self->met);
 }
 
 static HutPoint
@@ -104,18 +105,22 @@ find_beside (const Search *self,
 {
   const HutRect bounds = hut_path_bounds (path);
   SeenSource near = *source;
+  HutPoint points[BESIDE * BESIDE];
+  guint count = 0;
 
   near.far_mm = MAX (source->near_mm, 0);
   for (guint i = 0; i < BESIDE * BESIDE; i++)
-    for (guint j = 0; j < BESIDE * BESIDE; j++)
-      {
-        const HutPoint in = grid_point (&bounds, i, BESIDE), out = grid_point (&bounds, j, BESIDE);
+    {
+      const HutPoint point = grid_point (&bounds, i, BESIDE);
 
-        if (hut_path_contains (path, in) && hut_path_contains (path, out)
-            && (try_ray (self, panel, in, out, source, leak)
-                || try_ray (self, panel, in, out, &near, leak)))
-          return TRUE;
-      }
+      if (hut_path_contains (path, point))
+        points[count++] = point;
+    }
+  for (guint i = 0; i < count; i++)
+    for (guint j = 0; j < count; j++)
+      if (try_ray (self, panel, points[i], points[j], source, leak)
+          || try_ray (self, panel, points[i], points[j], &near, leak))
+        return TRUE;
   return FALSE;
 }
 
@@ -266,6 +271,21 @@ find_gap_at (const Search *self,
   return TRUE;
 }
 
+/* FALSE: on no side, which is mostly so. */
+static gboolean
+gets_out (HutAxis axis,
+          double at_mm,
+          const GArray *walls,
+          const HutBox3 *body)
+{
+  const HutRect source = hut_section_box (axis, at_mm, body);
+  const HutSightSection section
+      = { (const HutRect *)(gpointer)walls->data, walls->len, &source, 1 };
+  HutSightLine line;
+
+  return hut_sight_find (&section, &line);
+}
+
 /* Sides that a section across an axis shows. */
 static gboolean
 shows_side (HutAxis axis,
@@ -303,8 +323,10 @@ find_gaps (const Search *self,
         const double lo_mm = hut_axis_of_mm (axis, box.min), hi_mm = hut_axis_of_mm (axis, box.max);
         const double at_mm = lo_mm + shares[i] * (hi_mm - lo_mm);
         g_autoptr(GArray) walls
-            = hut_section_walls (self->assembly, self->parts, axis, at_mm, FALSE);
+            = hut_section_walls (self->assembly, self->blockers, axis, at_mm, FALSE);
 
+        if (!gets_out (axis, at_mm, walls, &box))
+          continue;
         for (HutSide side = 0; side < HUT_SIDE_COUNT; side++)
           if (!found[side] && shows_side (axis, side))
             {
@@ -342,7 +364,10 @@ hut_leaks_find (const HutAssembly *assembly,
 {
   g_return_val_if_fail (assembly != NULL && parts != NULL, NULL);
 
-  const Search self = { assembly, parts, g_array_new (FALSE, FALSE, sizeof (HutLeak)) };
+  g_autoptr(GArray) blockers = hut_blockers_new (assembly, parts);
+  guint met = 0;
+  const Search self
+      = { assembly, blockers, g_array_new (FALSE, FALSE, sizeof (HutLeak)), &met };
   g_autoptr(GPtrArray) sources = sources_of (&assembly->design->machine);
 
   if (!assembly->whole)

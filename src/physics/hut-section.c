@@ -72,15 +72,22 @@ add_box (const Cutting *self,
     g_array_append_val (self->walls, rect);
 }
 
-/* A sheet between two depths of a panel's frame. */
+/* Whether the plane runs through the inside of the blocker's bounds, or it has none across it. */
+static gboolean
+may_cut (const Cutting *self,
+         const HutBlocker *blocker)
+{
+  return !(self->at_mm < hut_axis_of_mm (self->axis, blocker->box.min)
+           || self->at_mm > hut_axis_of_mm (self->axis, blocker->box.max));
+}
+
 static void
 add_sheet (const Cutting *self,
-           const HutFrame3 *frame,
-           const HutRegion *region,
-           double depth0_mm,
-           double depth1_mm)
+           const HutBlocker *sheet,
+           const HutRegion *region)
 {
-  const HutRect bounds = hut_region_bounds (region);
+  const HutFrame3 *frame = sheet->frame;
+  const HutRect bounds = hut_frame3_shadow (frame, &sheet->box);
   const double along_u = hut_axis_of_mm (self->axis, frame->u);
   const double along_v = hut_axis_of_mm (self->axis, frame->v);
   const double off_mm = self->at_mm - hut_axis_of_mm (self->axis, frame->origin);
@@ -89,9 +96,7 @@ add_sheet (const Cutting *self,
 
   if (along_u == 0 && along_v == 0)
     {
-      const HutBox3 box = hut_frame3_box (frame, bounds, -depth1_mm, -depth0_mm);
-
-      add_box (self, &box);
+      add_box (self, &sheet->box);
       return;
     }
   if (along_u != 0)
@@ -108,7 +113,7 @@ add_sheet (const Cutting *self,
         from.u + share->to * (to.u - from.u),
         from.v + share->to * (to.v - from.v),
       };
-      const HutBox3 box = hut_frame3_box (frame, rect, -depth1_mm, -depth0_mm);
+      const HutBox3 box = hut_frame3_box (frame, rect, -sheet->depth1_mm, -sheet->depth0_mm);
       HutBox3 thick = box;
 
       /* The plane cuts it, whatever rounding says. */
@@ -122,51 +127,35 @@ add_sheet (const Cutting *self,
     }
 }
 
-static void
-add_solids (const Cutting *self,
-            const GArray *solids)
-{
-  for (guint i = 0; i < solids->len; i++)
-    {
-      const HutSolid *solid = &g_array_index (solids, HutSolid, i);
-
-      /* Panels and plates are no boxes, and are there already; hardware has holes of its own. */
-      if (solid->kind == HUT_SOLID_STRAP || solid->kind == HUT_SOLID_LEDGE
-          || solid->kind == HUT_SOLID_BAFFLE || solid->kind == HUT_SOLID_TRAP)
-        add_box (self, &solid->box);
-    }
-}
-
 GArray *
 hut_section_walls (const HutAssembly *assembly,
-                   const HutPartSet *parts,
+                   const GArray *blockers,
                    HutAxis axis,
                    double at_mm,
                    gboolean holes)
 {
-  g_return_val_if_fail (assembly != NULL && parts != NULL, NULL);
+  g_return_val_if_fail (assembly != NULL && blockers != NULL, NULL);
 
   const Cutting self = { axis, at_mm, g_array_new (FALSE, FALSE, sizeof (HutRect)) };
   g_autoptr(GPtrArray) none = g_ptr_array_new ();
   const HutVec3 outer = assembly->outer_mm;
   const HutBox3 bench = { { 0, 0, -BENCH_MM }, { outer.x, outer.y, 0 } };
 
-  for (guint i = 0; i < assembly->panels->len; i++)
+  for (guint i = 0; i < blockers->len; i++)
     {
-      const HutPanel *panel = g_ptr_array_index (assembly->panels, i);
-      const HutRegion whole = { panel->region->outer, none };
+      const HutBlocker *blocker = &g_array_index (blockers, HutBlocker, i);
 
-      add_sheet (&self, &panel->frame, holes ? panel->region : &whole, 0, panel->thickness_mm);
-    }
-  for (guint i = 0; i < assembly->plates->len; i++)
-    {
-      const HutPlate *plate = g_ptr_array_index (assembly->plates, i);
-      const HutPanel *panel = g_ptr_array_index (assembly->panels, plate->panel);
+      if (!may_cut (&self, blocker))
+        continue;
+      if (blocker->frame == NULL)
+        add_box (&self, &blocker->box);
+      else
+        {
+          const HutRegion whole = { blocker->region->outer, none };
 
-      add_sheet (&self, &panel->frame, plate->region, plate->depth0_mm, plate->depth1_mm);
+          add_sheet (&self, blocker, holes || !blocker->is_panel ? blocker->region : &whole);
+        }
     }
-  add_solids (&self, assembly->solids);
-  add_solids (&self, parts->solids);
   if (axis != HUT_AXIS_Z)
     add_box (&self, &bench);
   return self.walls;

@@ -1,7 +1,7 @@
 /* src/physics/hut-section.h: the enclosure cut by a plane across a world axis, as walls for lines
  * of sight. SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
-#include "assembly/hut-part.h"
+#include "physics/hut-blocker.h"
 
 typedef enum
 {
@@ -20,6 +20,7 @@ HutRect hut_section_box (HutAxis axis, double at_mm, const HutBox3 *box);
 
 /**
  * hut_section_walls:
+ * @blockers: (element-type HutBlocker): of the assembly
  * @at_mm: of the plane along the axis, world
  * @holes: FALSE: openings and windows count as closed, so that only gaps between panels are left
  *
@@ -30,7 +31,7 @@ HutRect hut_section_box (HutAxis axis, double at_mm, const HutBox3 *box);
  * Returns: (transfer full) (element-type HutRect): mm
  */
 GArray *hut_section_walls (const HutAssembly *assembly,
-                           const HutPartSet *parts,
+                           const GArray *blockers,
                            HutAxis axis,
                            double at_mm,
                            gboolean holes) G_GNUC_WARN_UNUSED_RESULT;

@@ -69,7 +69,21 @@ typedef struct
   const HutRect *target; /* NULL: away without end */
   GArray *walls;         /* HutRect: grown, but for the touch */
   GArray *corners;       /* HutPoint */
+  guint *met;            /* of a way ahead and back: index of the wall that stopped the last one;
+                          * mostly it stops the next one, too */
 } Search;
+
+static gboolean
+stops (const Search *self,
+       guint wall,
+       const HutSightLine *line,
+       double from_mm,
+       double to_mm)
+{
+  const Stretch stretch = inside_of (line, &g_array_index (self->walls, HutRect, wall));
+
+  return !is_empty (&stretch) && stretch.from < to_mm && stretch.to > from_mm;
+}
 
 /* TRUE when no wall lies on the line between two places on it. */
 static gboolean
@@ -78,13 +92,16 @@ is_clear (const Search *self,
           double from_mm,
           double to_mm)
 {
-  for (guint i = 0; i < self->walls->len; i++)
-    {
-      const Stretch wall = inside_of (line, &g_array_index (self->walls, HutRect, i));
+  guint *met = &self->met[to_mm == INFINITY ? 0 : 1];
 
-      if (!is_empty (&wall) && wall.from < to_mm && wall.to > from_mm)
+  if (*met < self->walls->len && stops (self, *met, line, from_mm, to_mm))
+    return FALSE;
+  for (guint i = 0; i < self->walls->len; i++)
+    if (stops (self, i, line, from_mm, to_mm))
+      {
+        *met = i;
         return FALSE;
-    }
+      }
   return TRUE;
 }
 
@@ -150,6 +167,20 @@ try_line (const Search *self,
 
 /* ---- all lines ----------------------------------------------------------------------------- */
 
+static gboolean
+lies_in_a_wall (const Search *self,
+                HutPoint p)
+{
+  for (guint i = 0; i < self->walls->len; i++)
+    {
+      const HutRect *wall = &g_array_index (self->walls, HutRect, i);
+
+      if (p.u > wall->u0 && p.u < wall->u1 && p.v > wall->v0 && p.v < wall->v1)
+        return TRUE;
+    }
+  return FALSE;
+}
+
 static void
 add_corners (GArray *corners,
              const HutRect *rect)
@@ -161,6 +192,48 @@ add_corners (GArray *corners,
   g_array_append_vals (corners, all, G_N_ELEMENTS (all));
 }
 
+/* A free way runs past the corners that it touches: those that another wall covers are none. */
+static void
+add_bare_corners (const Search *self,
+                  const HutRect *rect)
+{
+  const HutPoint all[] = {
+    { rect->u0, rect->v0 }, { rect->u1, rect->v0 }, { rect->u1, rect->v1 }, { rect->u0, rect->v1 }
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (all); i++)
+    if (!lies_in_a_wall (self, all[i]))
+      g_array_append_val (self->corners, all[i]);
+}
+
+/* FALSE only when the line through two points has all of the rectangle on one side: told by outer
+ * products, without a division. */
+static gboolean
+comes_near (HutPoint a,
+            HutPoint b,
+            const HutRect *rect)
+{
+  const HutPoint way = hut_point_minus (b, a);
+  /* Of the least and the greatest outer product of the way with a corner less @a, half the sum and
+   * half the difference. */
+  const HutPoint middle = { 0.5 * (rect->u0 + rect->u1) - a.u, 0.5 * (rect->v0 + rect->v1) - a.v };
+  const double half_u = 0.5 * (rect->u1 - rect->u0) + 2 * TOUCH_MM;
+  const double half_v = 0.5 * (rect->v1 - rect->v0) + 2 * TOUCH_MM;
+
+  return fabs (hut_point_cross (way, middle)) <= fabs (way.u) * half_v + fabs (way.v) * half_u;
+}
+
+static gboolean
+comes_near_a_source (const HutSightSection *section,
+                     HutPoint a,
+                     HutPoint b)
+{
+  for (guint i = 0; i < section->n_sources; i++)
+    if (comes_near (a, b, &section->sources[i]))
+      return TRUE;
+  return FALSE;
+}
+
 static gboolean
 search (const HutSightSection *section,
         const HutRect *target,
@@ -169,19 +242,24 @@ search (const HutSightSection *section,
   const double grow_mm = 0.5 * HUT_SIGHT_CLOSED_MM;
   g_autoptr(GArray) walls = g_array_new (FALSE, FALSE, sizeof (HutRect));
   g_autoptr(GArray) corners = g_array_new (FALSE, FALSE, sizeof (HutPoint));
-  const Search self = { section, target, walls, corners };
+  guint met[2] = { 0, 0 };
+  const Search self = { section, target, walls, corners, met };
 
+  for (guint i = 0; i < section->n_walls; i++)
+    {
+      const HutRect opaque = grown (&section->walls[i], grow_mm - TOUCH_MM);
+
+      g_array_append_val (walls, opaque);
+    }
   for (guint i = 0; i < section->n_sources; i++)
     add_corners (corners, &section->sources[i]);
   if (target != NULL)
     add_corners (corners, target);
   for (guint i = 0; i < section->n_walls; i++)
     {
-      const HutRect opaque = grown (&section->walls[i], grow_mm - TOUCH_MM);
       const HutRect border = grown (&section->walls[i], grow_mm);
 
-      g_array_append_val (walls, opaque);
-      add_corners (corners, &border);
+      add_bare_corners (&self, &border);
     }
   for (guint i = 0; i < corners->len; i++)
     for (guint j = i + 1; j < corners->len; j++)
@@ -189,7 +267,8 @@ search (const HutSightSection *section,
         const HutPoint a = g_array_index (corners, HutPoint, i);
         const HutPoint b = g_array_index (corners, HutPoint, j);
 
-        if (hut_point_distance_mm (a, b) > TOUCH_MM && try_line (&self, a, b, line))
+        if (comes_near_a_source (section, a, b) && hut_point_distance_mm (a, b) > TOUCH_MM
+            && try_line (&self, a, b, line))
           return TRUE;
       }
   return FALSE;
