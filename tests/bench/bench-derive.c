@@ -1,107 +1,25 @@
 /* tests/bench/bench-derive.c: how long each stage of deriving takes, against one frame of a screen.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * While something is dragged, all stages but packing run for every frame. This prints and asserts
- * nothing: times depend on the machine. They are processor time, so that other programs on the machine
- * do not count; no stage waits or has threads. ninja -C build bench */
+ * Each example as it is, and while each of its openings, windows and pieces of hardware is dragged
+ * about: then all stages but packing run for every frame. This prints and asserts nothing: times
+ * depend on the machine. ninja -C build bench; a number after it: runs, and frames of each drag. */
 #include "config.h"
+#include "bench/hut-frame.h"
 #include "design/hut-file.h"
-#include "draw/hut-flat.h"
-#include "sheets/hut-sheet.h"
 
 #include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
-#include <time.h>
 
 #define DEFAULT_RUNS 60
-#define FRAME_MS (1000.0 / 60.0) /* of a screen that shows 60 frames a second */
-#define MS_PER_S 1e3
-#define NS_PER_MS 1e6
-#define CANVAS_WIDTH_PX 1100 /* own choice: the canvas of a window of 1366 x 768 */
-#define CANVAS_HEIGHT_PX 680
-#define BORDER_PX 24.0
-
-typedef enum
-{
-  STAGE_ASSEMBLY,
-  STAGE_SPLIT,
-  STAGE_CHECKS,
-  STAGE_DRAW,
-  STAGE_FRAME, /* the four above */
-  STAGE_SHEETS,
-  STAGE_COUNT
-} Stage;
-
-static const char *const stage_names[STAGE_COUNT] = {
-  [STAGE_ASSEMBLY] = "assembly", [STAGE_SPLIT] = "split", [STAGE_CHECKS] = "checks",
-  [STAGE_DRAW] = "draw flat", [STAGE_FRAME] = "a frame", [STAGE_SHEETS] = "(sheets)",
-};
-
-/* Processor time of this thread, ms. */
-static double
-get_now_ms (void)
-{
-  struct timespec now = { 0 };
-
-  clock_gettime (CLOCK_THREAD_CPUTIME_ID, &now);
-  return (double) now.tv_sec * MS_PER_S + (double) now.tv_nsec / NS_PER_MS;
-}
-
-/* Milliseconds since @since_ms, which becomes now. */
-static double
-take_lap_ms (double *since_ms)
-{
-  const double now_ms = get_now_ms ();
-  const double lap_ms = now_ms - *since_ms;
-
-  *since_ms = now_ms;
-  return lap_ms;
-}
-
-static void
-draw (cairo_t *cr,
-      const HutAssembly *assembly,
-      const HutPartSet *parts,
-      const GPtrArray *findings)
-{
-  g_autoptr(HutFlatLayout) layout = hut_flat_layout_new (assembly);
-  const HutFlatView view = hut_flat_view_fit (layout->bounds, CANVAS_WIDTH_PX, CANVAS_HEIGHT_PX,
-                                              BORDER_PX);
-  const HutFlatStyle style = {
-    .show_machine = TRUE,
-    .show_splices = TRUE,
-    .show_dimensions = TRUE,
-    .selected_finding = -1,
-  };
-
-  hut_flat_draw (cr, assembly, parts, findings, layout, &view, &style, CANVAS_WIDTH_PX,
-                 CANVAS_HEIGHT_PX);
-}
-
-static void
-run_once (const HutDesign *design,
-          cairo_t *cr,
-          double times_ms[STAGE_COUNT])
-{
-  double since_ms = get_now_ms ();
-  g_autoptr(HutAssembly) assembly = hut_assembly_new (design);
-  g_autoptr(HutPartSet) parts = NULL;
-  g_autoptr(GPtrArray) findings = NULL;
-  g_autoptr(HutSheetSet) sheets = NULL;
-
-  times_ms[STAGE_ASSEMBLY] = take_lap_ms (&since_ms);
-  parts = hut_part_set_new (assembly);
-  times_ms[STAGE_SPLIT] = take_lap_ms (&since_ms);
-  findings = hut_check_all (assembly, parts);
-  times_ms[STAGE_CHECKS] = take_lap_ms (&since_ms);
-  draw (cr, assembly, parts, findings);
-  times_ms[STAGE_DRAW] = take_lap_ms (&since_ms);
-  sheets = hut_sheet_set_new (assembly, parts);
-  times_ms[STAGE_SHEETS] = take_lap_ms (&since_ms);
-  times_ms[STAGE_FRAME] = times_ms[STAGE_ASSEMBLY] + times_ms[STAGE_SPLIT] + times_ms[STAGE_CHECKS]
-                          + times_ms[STAGE_DRAW];
-}
+/* A drag goes this far to each side of where the thing is, mm, in so many swings; own choice: across
+ * its neighbours, and over the border of some panels. */
+#define DRAG_U_MM 70.0
+#define DRAG_V_MM 45.0
+#define SWINGS_U 2.0
+#define SWINGS_V 3.0
+#define PERCENT 100.0
 
 static int
 compare_times (gconstpointer a,
@@ -112,47 +30,156 @@ compare_times (gconstpointer a,
   return (x > y) - (x < y);
 }
 
-static void
-print_stage (const char *name,
-             GArray *times_ms)
+/* The least time that this share of all is not above. */
+static double
+quantile_ms (GArray *times_ms,
+             double share)
 {
-  const guint count = times_ms->len;
-  double median_ms = 0.0;
+  const guint rank = (guint) MAX (ceil (share * times_ms->len), 1);
 
   g_array_sort (times_ms, compare_times);
-  median_ms = g_array_index (times_ms, double, count / 2);
-  printf ("  %-10s %9.3f %9.3f %9.3f   %5.1f %%\n", name, g_array_index (times_ms, double, 0), median_ms,
-          g_array_index (times_ms, double, count - 1), 100.0 * median_ms / FRAME_MS);
+  return g_array_index (times_ms, double, rank - 1);
 }
+
+static double
+sum_ms (const GArray *times_ms)
+{
+  double all_ms = 0.0;
+
+  for (guint i = 0; i < times_ms->len; i++)
+    all_ms += g_array_index (times_ms, double, i);
+  return all_ms;
+}
+
+static void
+times_init (GArray *times_ms[HUT_STAGE_COUNT])
+{
+  for (HutStage stage = 0; stage < HUT_STAGE_COUNT; stage++)
+    times_ms[stage] = g_array_new (FALSE, FALSE, sizeof (double));
+}
+
+static void
+times_add (GArray *times_ms[HUT_STAGE_COUNT],
+           const double frame_ms[HUT_STAGE_COUNT])
+{
+  for (HutStage stage = 0; stage < HUT_STAGE_COUNT; stage++)
+    g_array_append_val (times_ms[stage], frame_ms[stage]);
+}
+
+static void
+times_clear (GArray *times_ms[HUT_STAGE_COUNT])
+{
+  for (HutStage stage = 0; stage < HUT_STAGE_COUNT; stage++)
+    g_array_unref (times_ms[stage]);
+}
+
+/* ---- as it is ------------------------------------------------------------------------------ */
 
 static void
 bench_design (const char *name,
               const HutDesign *design,
+              cairo_t *cr,
               guint runs)
 {
-  cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, CANVAS_WIDTH_PX,
-                                                         CANVAS_HEIGHT_PX);
-  cairo_t *cr = cairo_create (surface);
-  GArray *times_ms[STAGE_COUNT];
-  double run_ms[STAGE_COUNT];
+  GArray *times_ms[HUT_STAGE_COUNT];
+  double run_ms[HUT_STAGE_COUNT];
 
-  for (Stage stage = 0; stage < STAGE_COUNT; stage++)
-    times_ms[stage] = g_array_new (FALSE, FALSE, sizeof (double));
-  run_once (design, cr, run_ms); /* not counted: fonts are looked up, memory is asked for */
+  times_init (times_ms);
+  hut_frame_run (design, cr, NULL, TRUE, run_ms); /* not counted: fonts are looked up */
   for (guint run = 0; run < runs; run++)
     {
-      run_once (design, cr, run_ms);
-      for (Stage stage = 0; stage < STAGE_COUNT; stage++)
-        g_array_append_val (times_ms[stage], run_ms[stage]);
+      hut_frame_run (design, cr, NULL, TRUE, run_ms);
+      times_add (times_ms, run_ms);
     }
   printf ("%s, %u runs\n  stage         min ms median ms    max ms   of a frame (median)\n", name, runs);
-  for (Stage stage = 0; stage < STAGE_COUNT; stage++)
+  for (HutStage stage = 0; stage < HUT_STAGE_COUNT; stage++)
     {
-      print_stage (stage_names[stage], times_ms[stage]);
-      g_array_unref (times_ms[stage]);
+      const double median_ms = quantile_ms (times_ms[stage], 0.5);
+
+      printf ("  %-10s %9.3f %9.3f %9.3f   %5.1f %%\n", hut_stage_name (stage),
+              quantile_ms (times_ms[stage], 0.0), median_ms, quantile_ms (times_ms[stage], 1.0),
+              PERCENT * median_ms / HUT_FRAME_MS);
     }
-  cairo_destroy (cr);
-  cairo_surface_destroy (surface);
+  times_clear (times_ms);
+}
+
+/* ---- dragged ------------------------------------------------------------------------------- */
+
+/* Frames of one thing on its way round. @id: of it; @at: its position in @design */
+static void
+drag (const HutDesign *design,
+      cairo_t *cr,
+      const char *id,
+      HutPosition *at,
+      guint frames,
+      GArray *times_ms[HUT_STAGE_COUNT])
+{
+  const double u_mm = at->u_offset_mm, v_mm = at->v_offset_mm;
+
+  for (guint i = 0; i < frames; i++)
+    {
+      const double turn_rad = 2.0 * G_PI * i / frames;
+      double frame_ms[HUT_STAGE_COUNT];
+
+      at->u_offset_mm = u_mm + DRAG_U_MM * sin (SWINGS_U * turn_rad);
+      at->v_offset_mm = v_mm + DRAG_V_MM * sin (SWINGS_V * turn_rad);
+      hut_frame_run (design, cr, id, FALSE, frame_ms);
+      times_add (times_ms, frame_ms);
+    }
+  at->u_offset_mm = u_mm;
+  at->v_offset_mm = v_mm;
+}
+
+static void
+print_drag (guint things,
+            GArray *times_ms[HUT_STAGE_COUNT])
+{
+  const GArray *frames_ms = times_ms[HUT_STAGE_FRAME];
+  const double all_ms = sum_ms (frames_ms);
+  guint in_time = 0;
+
+  for (guint i = 0; i < frames_ms->len; i++)
+    in_time += g_array_index (frames_ms, double, i) <= HUT_FRAME_MS;
+  printf ("  %u things dragged, %u frames: %.2f %% of them within %.1f ms\n"
+          "  stage      median ms   99 %% ms    max ms   share\n",
+          things, frames_ms->len, PERCENT * in_time / MAX (frames_ms->len, 1), HUT_FRAME_MS);
+  for (HutStage stage = 0; stage <= HUT_STAGE_FRAME; stage++)
+    printf ("  %-10s %9.3f %9.3f %9.3f   %5.1f %%\n", hut_stage_name (stage),
+            quantile_ms (times_ms[stage], 0.5), quantile_ms (times_ms[stage], 0.99),
+            quantile_ms (times_ms[stage], 1.0), PERCENT * sum_ms (times_ms[stage]) / all_ms);
+}
+
+static void
+bench_drags (const HutDesign *design,
+             cairo_t *cr,
+             guint frames)
+{
+  const guint things = design->openings->len + design->windows->len + design->hardware->len;
+  GArray *times_ms[HUT_STAGE_COUNT];
+
+  if (things == 0)
+    return;
+  times_init (times_ms);
+  for (guint i = 0; i < design->openings->len; i++)
+    {
+      HutOpening *opening = g_ptr_array_index (design->openings, i);
+
+      drag (design, cr, opening->id, &opening->at, frames, times_ms);
+    }
+  for (guint i = 0; i < design->windows->len; i++)
+    {
+      HutWindow *window = g_ptr_array_index (design->windows, i);
+
+      drag (design, cr, window->id, &window->at, frames, times_ms);
+    }
+  for (guint i = 0; i < design->hardware->len; i++)
+    {
+      HutHardware *hardware = g_ptr_array_index (design->hardware, i);
+
+      drag (design, cr, hardware->id, &hardware->at, frames, times_ms);
+    }
+  print_drag (things, times_ms);
+  times_clear (times_ms);
 }
 
 int
@@ -160,8 +187,12 @@ main (int argc,
       char **argv)
 {
   const guint runs = argc > 1 ? (guint) MAX (atoi (argv[1]), 1) : DEFAULT_RUNS;
+  cairo_surface_t *surface = cairo_image_surface_create (
+    CAIRO_FORMAT_ARGB32, HUT_FRAME_CANVAS_WIDTH_PX, HUT_FRAME_CANVAS_HEIGHT_PX);
+  cairo_t *cr = cairo_create (surface);
+  int status = EXIT_SUCCESS;
 
-  for (const char *const *name = hut_example_names (); *name != NULL; name++)
+  for (const char *const *name = hut_example_names (); *name != NULL && status == EXIT_SUCCESS; name++)
     {
       g_autoptr(GError) error = NULL;
       g_autoptr(HutDesign) design = hut_example_load (*name, &error);
@@ -169,9 +200,13 @@ main (int argc,
       if (design == NULL)
         {
           fprintf (stderr, "%s\n", error->message);
-          return EXIT_FAILURE;
+          status = EXIT_FAILURE;
+          continue;
         }
-      bench_design (*name, design, runs);
+      bench_design (*name, design, cr, runs);
+      bench_drags (design, cr, runs);
     }
-  return EXIT_SUCCESS;
+  cairo_destroy (cr);
+  cairo_surface_destroy (surface);
+  return status;
 }
