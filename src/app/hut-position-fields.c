@@ -25,15 +25,7 @@ static gpointer
 locate_position (const HutDesign *design,
                  const char *item)
 {
-  HutOpening *opening = hut_design_get_opening (design, item);
-  HutWindow *window = opening == NULL ? hut_design_get_window (design, item) : NULL;
-  HutHardware *hardware = hut_design_get_hardware (design, item);
-
-  if (opening != NULL)
-    return &opening->at;
-  if (window != NULL)
-    return &window->at;
-  return hardware != NULL ? &hardware->at : NULL;
+  return hut_design_get_position (design, item);
 }
 
 static int

@@ -9,21 +9,6 @@
  * two. */
 #define DUPLICATE_SHIFT_MM 10.0
 
-static HutPosition *
-find_position (HutDesign *design,
-               const char *item)
-{
-  HutOpening *opening = hut_design_get_opening (design, item);
-  HutWindow *window = opening == NULL ? hut_design_get_window (design, item) : NULL;
-  HutHardware *hardware = hut_design_get_hardware (design, item);
-
-  if (opening != NULL)
-    return &opening->at;
-  if (window != NULL)
-    return &window->at;
-  return hardware != NULL ? &hardware->at : NULL;
-}
-
 /* Offsets from the far edge run inwards: there a move to the right or up makes them smaller. */
 static double
 shift_offset_mm (double offset_mm,
@@ -188,7 +173,7 @@ nudge_item (HutDesign *design,
             gpointer user_data)
 {
   const HutNudge *nudge = user_data;
-  HutPosition *at = find_position (design, nudge->item);
+  HutPosition *at = hut_design_get_position (design, nudge->item);
 
   if (at == NULL)
     return FALSE;
@@ -225,7 +210,7 @@ move_item (HutDesign *design,
            gpointer user_data)
 {
   const HutMove *move = user_data;
-  HutPosition *at = find_position (design, move->item);
+  HutPosition *at = hut_design_get_position (design, move->item);
 
   if (at == NULL)
     return FALSE;

@@ -65,27 +65,6 @@ plates_mm (const HutDesign *design,
   return deepest_mm;
 }
 
-static double
-clearance_mm (const HutDesign *design,
-              HutSide side)
-{
-  const HutClearance *clearance = &design->machine.clearance_mm;
-
-  switch (side)
-    {
-    case HUT_SIDE_FRONT:
-      return clearance->front;
-    case HUT_SIDE_BACK:
-      return clearance->back;
-    case HUT_SIDE_LEFT:
-      return clearance->left;
-    case HUT_SIDE_RIGHT:
-      return clearance->right;
-    default:
-      return clearance->top;
-    }
-}
-
 /* How far a piece of hardware reaches inside. What is soft may use the machine's clearance. */
 static double
 hardware_mm (const HutDesign *design,
@@ -110,7 +89,7 @@ hardware_mm (const HutDesign *design,
   for (guint i = 0; i < item->bodies->len; i++)
     {
       const HutItemBody *body = &g_array_index (item->bodies, HutItemBody, i);
-      const double soft_mm = body->soft ? clearance_mm (design, hardware->at.panel.side) : 0.0;
+      const double soft_mm = body->soft ? hut_machine_clearance_mm (&design->machine, hardware->at.panel.side) : 0.0;
 
       if ((body->side == HUT_ITEM_BEHIND) == outside)
         deepest_mm = MAX (deepest_mm, base_mm + body->depth_mm - MAX (soft_mm, 0.0));

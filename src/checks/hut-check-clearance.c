@@ -111,7 +111,7 @@ check_side (HutChecking *self,
             HutSide side)
 {
   const HutAssembly *assembly = self->assembly;
-  const double must_mm = hut_room_wanted_mm (assembly, side);
+  const double must_mm = hut_machine_clearance_mm (&assembly->design->machine, side);
   const HutPanel *nearest = NULL;
   double nearest_mm = INFINITY, gap_mm;
   HutFinding *finding;
@@ -193,7 +193,7 @@ check_things (HutChecking *self,
   /* Ledges lie under the floor. */
   const double must_mm = like->kind == HUT_SOLID_LEDGE
                              ? 0.0
-                             : hut_room_wanted_mm (assembly, panel->id.side);
+                             : hut_machine_clearance_mm (&assembly->design->machine, panel->id.side);
   HutFinding *finding;
 
   for (guint i = 0; i < solids->len; i++)

@@ -16,29 +16,6 @@
 #include "checks/hut-hardware-room.h"
 
 double
-hut_room_wanted_mm (const HutAssembly *assembly,
-                    HutSide side)
-{
-  const HutClearance *clearance = &assembly->design->machine.clearance_mm;
-
-  switch (side)
-    {
-    case HUT_SIDE_FRONT:
-      return clearance->front;
-    case HUT_SIDE_BACK:
-      return clearance->back;
-    case HUT_SIDE_LEFT:
-      return clearance->left;
-    case HUT_SIDE_RIGHT:
-      return clearance->right;
-    case HUT_SIDE_TOP:
-      return clearance->top;
-    default:
-      return 0.0;
-    }
-}
-
-double
 hut_room_gap_mm (const HutBox3 *a,
                  const HutBox3 *b)
 {
@@ -58,7 +35,7 @@ hut_room_minds_body (const HutAssembly *assembly,
   *must_mm = 0.0;
   if (own->kind == HUT_SOLID_LEADS)
     return body->kind != HUT_BODY_KEEP_OUT;
-  *must_mm = MAX (0.0, hut_room_wanted_mm (assembly, panel->id.side));
+  *must_mm = MAX (0.0, hut_machine_clearance_mm (&assembly->design->machine, panel->id.side));
   return TRUE;
 }
 

@@ -6,9 +6,6 @@
 /* Overlaps that are not deeper than this are touches, mm: two sizes that are on the grid. */
 #define HUT_ROOM_TOUCH_MM HUT_GRID_MM
 
-/* Free room that the owner wants on that side, mm. */
-double hut_room_wanted_mm (const HutAssembly *assembly, HutSide side);
-
 /* TRUE when a hardware's solid and a body of the machine must keep @must_mm (out) apart. */
 gboolean hut_room_minds_body (const HutAssembly *assembly, const HutSolid *own, const HutBody *body, double *must_mm);
 /* TRUE when a hardware's solid must not run into that other solid. */

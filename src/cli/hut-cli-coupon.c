@@ -46,7 +46,6 @@ write_set (const HutCliCommand *self,
 {
   HutFormats formats = hut_formats_usual (design);
   g_auto(GStrv) written = NULL;
-  g_autoptr(GString) list = g_string_new (NULL);
   g_autoptr(GError) error = NULL;
 
   if (call->formats != NULL && !hut_formats_parse (call->formats, &formats, &error))
@@ -60,17 +59,9 @@ write_set (const HutCliCommand *self,
           hut_cli_print_error (_("%s; allowed: a larger bed or thinner stock"), error->message);
           return HUT_CLI_BLOCKED;
         }
-      hut_cli_print_error (_("%s; allowed: a new or empty folder, or one with an earlier set"),
-                           error->message);
-      return HUT_CLI_IO;
+      return hut_cli_refuse_folder (error);
     }
-  for (guint i = 0; written[i] != NULL; i++)
-    {
-      g_autofree char *path = g_build_filename (call->to, written[i], NULL);
-
-      g_string_append_printf (list, "%s\n", path);
-    }
-  return hut_cli_print (list->str);
+  return hut_cli_print_paths (call->to, (const char *const *) written);
 }
 
 /* ---- what it says ---------------------------------------------------------------------------- */

@@ -45,21 +45,6 @@ dup_spread (GStrv argv)
   return g_strv_builder_end (spread);
 }
 
-static HutCliStatus
-print_written (const char *folder,
-               GStrv written)
-{
-  g_autoptr(GString) list = g_string_new (NULL);
-
-  for (guint i = 0; written[i] != NULL; i++)
-    {
-      g_autofree char *path = g_build_filename (folder, written[i], NULL);
-
-      g_string_append_printf (list, "%s\n", path);
-    }
-  return hut_cli_print (list->str);
-}
-
 /* What blocks and was not allowed, below the error. @design: (transfer full) */
 static void
 print_blocking (HutDesign *design,
@@ -93,11 +78,7 @@ refuse_export (const HutCliCommand *self,
   if (g_error_matches (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT))
     return hut_cli_refuse (self, "%s", error->message);
   if (!g_error_matches (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_BLOCKED))
-    {
-      hut_cli_print_error (_("%s; allowed: a new or empty folder, or one with an earlier set"),
-                           error->message);
-      return HUT_CLI_IO;
-    }
+    return hut_cli_refuse_folder (error);
   hut_cli_print_error (_("%s: %s; allowed: a design in which nothing blocks, or --allow with the "
                          "checks whose risk you take"), file, error->message);
   print_blocking (g_steal_pointer (&owned), (const char *const *) call->allowed);
@@ -123,7 +104,7 @@ export_design (const HutCliCommand *self,
   if (!g_str_equal (file, HUT_CLI_STREAM))
     options.source_name = source_name = g_path_get_basename (file);
   if (hut_export_set (design, call->to, &options, NULL, NULL, NULL, &written, &error))
-    return print_written (call->to, written);
+    return hut_cli_print_paths (call->to, (const char *const *) written);
   return refuse_export (self, g_steal_pointer (&design), file, call, error);
 }
 

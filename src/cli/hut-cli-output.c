@@ -57,6 +57,29 @@ hut_cli_print_bytes (GBytes *bytes)
   return print_data (data, size);
 }
 
+HutCliStatus
+hut_cli_print_paths (const char *folder,
+                     const char *const *names)
+{
+  g_autoptr(GString) list = g_string_new (NULL);
+
+  for (guint i = 0; names[i] != NULL; i++)
+    {
+      g_autofree char *path = g_build_filename (folder, names[i], NULL);
+
+      g_string_append_printf (list, "%s\n", path);
+    }
+  return hut_cli_print (list->str);
+}
+
+HutCliStatus
+hut_cli_refuse_folder (const GError *error)
+{
+  hut_cli_print_error (_("%s; allowed: a new or empty folder, or one with an earlier set"),
+                       error->message);
+  return HUT_CLI_IO;
+}
+
 void
 hut_cli_print_more (const char *line)
 {

@@ -11,6 +11,13 @@
 HutCliStatus hut_cli_print (const char *text);
 HutCliStatus hut_cli_print_bytes (GBytes *bytes);
 
+/* The files of a folder on standard output, one a line.
+ * Returns: HUT_CLI_DONE or HUT_CLI_IO */
+HutCliStatus hut_cli_print_paths (const char *folder,
+                                  const char *const *names);
+/* Says on standard error that a folder of files could not be written. Returns: HUT_CLI_IO */
+HutCliStatus hut_cli_refuse_folder (const GError *error);
+
 /* "hutchwright: ..." and a line end on standard error. */
 void hut_cli_print_error (const char *format,
                           ...) G_GNUC_PRINTF (1, 2);

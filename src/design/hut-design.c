@@ -440,6 +440,21 @@ hut_design_get_service (const HutDesign *self,
   return NULL;
 }
 
+HutPosition *
+hut_design_get_position (const HutDesign *self,
+                         const char *id)
+{
+  HutOpening *opening = hut_design_get_opening (self, id);
+  HutWindow *window = opening == NULL ? hut_design_get_window (self, id) : NULL;
+  HutHardware *hardware = hut_design_get_hardware (self, id);
+
+  if (opening != NULL)
+    return &opening->at;
+  if (window != NULL)
+    return &window->at;
+  return hardware != NULL ? &hardware->at : NULL;
+}
+
 static gboolean
 id_is_taken (const HutDesign *self,
              const char *id)

@@ -396,6 +396,8 @@ HutStock *hut_design_get_panel_stock (const HutDesign *self, HutPanelId panel);
 HutOpening *hut_design_get_opening (const HutDesign *self, const char *id);
 HutWindow *hut_design_get_window (const HutDesign *self, const char *id);
 HutHardware *hut_design_get_hardware (const HutDesign *self, const char *id);
+/* Where an opening, a window or a piece of hardware is; NULL when the id names none. */
+HutPosition *hut_design_get_position (const HutDesign *self, const char *id);
 HutItem *hut_design_get_item (const HutDesign *self, const char *id);
 /* The item of a piece of hardware; NULL when its id names none. */
 HutItem *hut_design_get_hardware_item (const HutDesign *self, const HutHardware *hardware);
@@ -481,6 +483,8 @@ double hut_bits_next_mm (const GArray *bits_mm, double least_mm);
 HutBox3 hut_body_swept (const HutBody *self);
 /* Union of all swept bodies, machine frame; empty without bodies. */
 HutBox3 hut_machine_swept (const HutMachine *self);
+/* The free room wanted between the machine and a side, mm; 0 below: the floor carries it. */
+double hut_machine_clearance_mm (const HutMachine *self, HutSide side);
 
 /* TRUE when a lid of that kind can turn on that line. */
 gboolean hut_lid_allows_hinge (HutLidKind lid, HutHinge hinge);

@@ -153,3 +153,26 @@ hut_machine_swept (const HutMachine *self)
     }
   return all;
 }
+
+double
+hut_machine_clearance_mm (const HutMachine *self,
+                          HutSide side)
+{
+  g_return_val_if_fail (self != NULL, 0.0);
+
+  switch (side)
+    {
+    case HUT_SIDE_FRONT:
+      return self->clearance_mm.front;
+    case HUT_SIDE_BACK:
+      return self->clearance_mm.back;
+    case HUT_SIDE_LEFT:
+      return self->clearance_mm.left;
+    case HUT_SIDE_RIGHT:
+      return self->clearance_mm.right;
+    case HUT_SIDE_TOP:
+      return self->clearance_mm.top;
+    default:
+      return 0.0;
+    }
+}
