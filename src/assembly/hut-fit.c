@@ -89,7 +89,8 @@ hardware_mm (const HutDesign *design,
   for (guint i = 0; i < item->bodies->len; i++)
     {
       const HutItemBody *body = &g_array_index (item->bodies, HutItemBody, i);
-      const double soft_mm = body->soft ? hut_machine_clearance_mm (&design->machine, hardware->at.panel.side) : 0.0;
+      const double soft_mm
+          = body->soft ? hut_machine_clearance_mm (&design->machine, hardware->at.panel.side) : 0.0;
 
       if ((body->side == HUT_ITEM_BEHIND) == outside)
         deepest_mm = MAX (deepest_mm, base_mm + body->depth_mm - MAX (soft_mm, 0.0));

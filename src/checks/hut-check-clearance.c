@@ -191,9 +191,10 @@ check_things (HutChecking *self,
   const HutSolid *like = &g_array_index (solids, HutSolid, first), *nearest = NULL;
   const HutPanel *panel = hut_check_panel (assembly, like->panel);
   /* Ledges lie under the floor. */
+  const HutMachine *machine = &assembly->design->machine;
   const double must_mm = like->kind == HUT_SOLID_LEDGE
                              ? 0.0
-                             : hut_machine_clearance_mm (&assembly->design->machine, panel->id.side);
+                             : hut_machine_clearance_mm (machine, panel->id.side);
   HutFinding *finding;
 
   for (guint i = 0; i < solids->len; i++)
