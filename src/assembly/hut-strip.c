@@ -1,10 +1,9 @@
-/* src/assembly/hut-strip.c: where the strips along the seam stand, and their pieces.
+/* src/assembly/hut-strip.c: where the strips along the seam stand.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-assembly"
 #include "config.h"
 #include "assembly/hut-strip.h"
 #include "assembly/hut-fit.h"
-#include "assembly/hut-part-private.h"
 #include <math.h>
 
 /* ---- sides as axes --------------------------------------------------------------------------- */
@@ -297,6 +296,91 @@ add_strip (HutAssembly *self,
   g_array_append_val (self->solids, solid);
 }
 
+/* ---- ends ------------------------------------------------------------------------------------ */
+
+/* The strip along a side; (nullable). */
+static const HutStrip *
+find_strip (const HutAssembly *self,
+            HutSide side)
+{
+  for (guint i = 0; i < self->strips->len; i++)
+    {
+      const HutStrip *strip = &g_array_index (self->strips, HutStrip, i);
+
+      if (strip->baffle->side == side)
+        return strip;
+    }
+  return NULL;
+}
+
+/* What fills the room between the end of a strip and the face of the one round the corner: of the
+ * same shell, as those stay where they are to each other, and near. FALSE: nothing does. */
+static gboolean
+find_bead (const HutAssembly *self,
+           const HutStrip *strip,
+           HutSide end,
+           HutBox3 *box)
+{
+  const HutStrip *neighbour = find_strip (self, end);
+  const int along = normal_of (end);
+
+  if (neighbour == NULL || neighbour->shell != strip->shell)
+    return FALSE;
+  *box = (HutBox3) { { MAX (strip->box.min.x, neighbour->box.min.x),
+                       MAX (strip->box.min.y, neighbour->box.min.y),
+                       MAX (strip->box.min.z, neighbour->box.min.z) },
+                     { MIN (strip->box.max.x, neighbour->box.max.x),
+                       MIN (strip->box.max.y, neighbour->box.max.y),
+                       MIN (strip->box.max.z, neighbour->box.max.z) } };
+  if (is_low (end))
+    set_span (box, along, axis_mm (neighbour->box.max, along), axis_mm (strip->box.min, along));
+  else
+    set_span (box, along, axis_mm (strip->box.max, along), axis_mm (neighbour->box.min, along));
+  return !hut_box3_is_empty (box)
+         && axis_mm (box->max, along) - axis_mm (box->min, along)
+                <= HUT_STRIP_JOIN_MM + HUT_GRID_MM / 2.0;
+}
+
+guint
+hut_strip_find_beads (const HutAssembly *assembly,
+                      const HutStrip *strip,
+                      HutBox3 beads[2])
+{
+  HutSide ends[2];
+  guint count = 0;
+
+  /* The others end at walls. */
+  if (strip->baffle->side != HUT_SIDE_LEFT && strip->baffle->side != HUT_SIDE_RIGHT)
+    return 0;
+  find_ends (&assembly->design->shell, strip->baffle->side, ends);
+  for (guint i = 0; i < G_N_ELEMENTS (ends); i++)
+    if (find_bead (assembly, strip, ends[i], &beads[count]))
+      count++;
+  return count;
+}
+
+/* Light that has come through the slot at a strip's end would be straight before the seam of the
+ * next wall. */
+static void
+add_beads (HutAssembly *self,
+           const HutStrip *strip)
+{
+  HutBox3 beads[2];
+  const guint count = hut_strip_find_beads (self, strip, beads);
+
+  for (guint i = 0; i < count; i++)
+    {
+      const HutSolid solid = {
+        .kind = HUT_SOLID_BAFFLE,
+        .shell = strip->shell,
+        .panel = strip->panel,
+        .box = beads[i],
+      };
+
+      g_array_append_val (self->solids, solid);
+    }
+}
+
 void
 hut_strip_run (HutAssembly *self,
                const HutShellBox boxes[HUT_SHELL_COUNT])
@@ -310,6 +394,8 @@ hut_strip_run (HutAssembly *self,
       if (hut_shell_has_seam (&self->design->shell, baffle->side))
         add_strip (self, baffle, boxes);
     }
+  for (guint i = 0; i < self->strips->len; i++)
+    add_beads (self, &g_array_index (self->strips, HutStrip, i));
 }
 
 /* ---- the lid's turn -------------------------------------------------------------------------- */
@@ -348,83 +434,4 @@ hut_strip_least_gap_mm (const HutAssembly *assembly,
                    - (is_low (far) ? face_mm : axis_mm (assembly->outer_mm, axis) - face_mm));
   left_mm2 = reach_mm * reach_mm + edge_mm * edge_mm - tip_mm * tip_mm;
   return left_mm2 <= 0.0 ? reach_mm : MAX (0.0, reach_mm - sqrt (left_mm2));
-}
-
-/* ---- pieces ---------------------------------------------------------------------------------- */
-
-/* The rectangle of piece @index of @count along the strip's longer way. */
-static HutRect
-piece_of (HutRect rect,
-          guint index,
-          guint count)
-{
-  const double wide_mm = rect.u1 - rect.u0, high_mm = rect.v1 - rect.v0;
-  HutRect piece = rect;
-
-  if (wide_mm >= high_mm)
-    {
-      piece.u0 = hut_snap_mm (rect.u0 + wide_mm * index / count);
-      piece.u1 = hut_snap_mm (rect.u0 + wide_mm * (index + 1) / count);
-    }
-  else
-    {
-      piece.v0 = hut_snap_mm (rect.v0 + high_mm * index / count);
-      piece.v1 = hut_snap_mm (rect.v0 + high_mm * (index + 1) / count);
-    }
-  return piece;
-}
-
-static gboolean
-all_fit (const HutCutter *cutter,
-         const HutStrip *strip,
-         guint count)
-{
-  for (guint i = 0; i < count; i++)
-    {
-      const HutRect piece = piece_of (strip->rect, i, count);
-
-      if (!hut_cutter_takes_stock (cutter, strip->stock, piece.u1 - piece.u0, piece.v1 - piece.v0))
-        return FALSE;
-    }
-  return TRUE;
-}
-
-/* 1 when no number of pieces would do: then the bed check blocks. */
-static guint
-count_pieces (const HutCutter *cutter,
-              const HutStrip *strip)
-{
-  const double length_mm
-      = MAX (strip->rect.u1 - strip->rect.u0, strip->rect.v1 - strip->rect.v0);
-  const guint most = (guint) (length_mm / MAX (1.0, strip->stock->smallest_web_mm)) + 1;
-
-  for (guint count = 1; count <= most; count++)
-    if (all_fit (cutter, strip, count))
-      return count;
-  return 1;
-}
-
-void
-hut_strip_add_parts (const HutAssembly *assembly,
-                     HutPartSet *set)
-{
-  for (guint i = 0; i < assembly->strips->len; i++)
-    {
-      const HutStrip *strip = &g_array_index (assembly->strips, HutStrip, i);
-      const HutPanel *panel = g_ptr_array_index (assembly->panels, strip->panel);
-      const char *side = strchr (hut_panel_id_to_string (panel->id), '-') + 1;
-      const guint count = count_pieces (&assembly->design->cutter, strip);
-
-      for (guint k = 0; k < count; k++)
-        {
-          g_autofree char *id = count > 1 ? g_strdup_printf ("baffle-%s-%u", side, k + 1)
-                                          : g_strdup_printf ("baffle-%s", side);
-          HutPart *part = hut_part_new (HUT_PART_BAFFLE, id, strip->panel, strip->stock);
-
-          part->depth_mm = strip->depth_mm;
-          part->shell = strip->shell;
-          part->region = hut_region_new (hut_path_new_rect (piece_of (strip->rect, k, count), 0.0));
-          g_ptr_array_add (set->parts, part);
-        }
-    }
 }

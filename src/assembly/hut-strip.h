@@ -5,16 +5,21 @@
 #include "assembly/hut-part.h"
 #include "assembly/hut-shell-layout.h"
 
-/* Room between the ends of two strips that belong to the same shell, mm. Own choice: they go in
- * without filing. */
+/* Room between the ends of two strips that belong to the same shell, mm, for a bead of opaque sealant:
+ * open, it would lie straight before the seam of the next wall. Own choice: they go in without
+ * filing, and a bead of that width holds. */
 #define HUT_STRIP_JOIN_MM 0.5
 
-/* Appends the strips of all baffles of the design to @self, with their solids. @boxes: of
- * hut_shell_layout_boxes (). What has no room is a trouble. */
+/* Appends the strips of all baffles of the design to @self, with their solids and those of the beads
+ * between their ends. @boxes: of hut_shell_layout_boxes (). What has no room is a trouble. */
 void hut_strip_run (HutAssembly *self, const HutShellBox boxes[HUT_SHELL_COUNT]);
 
 /* Appends the pieces of all strips: as many of equal length as bed and sheet ask for, end to end. */
 void hut_strip_add_parts (const HutAssembly *assembly, HutPartSet *set);
+
+/* The beads of sealant that close the ends of a strip on the left or right against the strips round the
+ * corner, if those are of the same shell; world, mm. Returns: their count, up to 2 */
+guint hut_strip_find_beads (const HutAssembly *assembly, const HutStrip *strip, HutBox3 beads[2]);
 
 /* How far the strip of a side reaches inwards of the thickest wall of that side, mm; 0 without one. */
 double hut_strip_intrusion_mm (const HutDesign *design, HutSide side);

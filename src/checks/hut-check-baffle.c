@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-checks"
 #include "config.h"
+#include "assembly/hut-strip.h"
 #include "checks/hut-check-hole.h"
 #include <glib/gi18n-lib.h>
 
@@ -123,6 +124,32 @@ check_holes (HutChecking *self,
     }
 }
 
+/* One note for all: they are filled alike. */
+static void
+tell_beads (HutChecking *self,
+            const GArray *strips)
+{
+  HutFinding *finding = NULL;
+  HutBox3 beads[2];
+
+  for (guint i = 0; i < strips->len; i++)
+    {
+      const HutStrip *strip = &g_array_index (strips, HutStrip, i);
+
+      if (hut_strip_find_beads (self->assembly, strip, beads) == 0)
+        continue;
+      if (finding == NULL)
+        {
+          finding = hut_checking_add (self, "baffle.bead", HUT_SEVERITY_NOTES,
+                                      N_ ("Fill the {is} mm between the ends of the baffles with "
+                                          "black sealant: through an open slot light reaches the "
+                                          "seam in a straight line."));
+          hut_finding_set_numbers (finding, HUT_STRIP_JOIN_MM, 0.0);
+        }
+      hut_finding_add_place (finding, hut_check_panel (self->assembly, strip->panel), strip->rect);
+    }
+}
+
 void
 hut_check_baffle (HutChecking *self)
 {
@@ -141,4 +168,5 @@ hut_check_baffle (HutChecking *self)
       check_solids (self, i, self->parts->solids);
       check_holes (self, strip, holes);
     }
+  tell_beads (self, strips);
 }

@@ -13,6 +13,7 @@
 static const char *const check_ids[] = {
   "air.hold",
   "air.intake",
+  "baffle.bead",
   "baffle.opening",
   "baffle.overlap",
   "baffle.place",

@@ -117,6 +117,25 @@ strips_on_the_sides_stand_between_the_others (void **state)
 }
 
 static void
+a_bead_fills_the_end_of_a_strip_towards_one_of_its_own_shell_only (void **state)
+{
+  g_autoptr(HutDesign) design = new_hood ();
+  g_autoptr(HutAssembly) assembly = NULL;
+  HutBox3 beads[2];
+
+  add (design, HUT_SIDE_FRONT, HUT_SHELL_BASE);
+  add (design, HUT_SIDE_BACK, HUT_SHELL_LID);
+  add (design, HUT_SIDE_LEFT, HUT_SHELL_BASE);
+  assembly = hut_assembly_new (design);
+  /* From the front strip's inner face at 14 to the left strip's end at 14.5, as thick as the left one,
+   * as high as both. */
+  assert_int_equal (hut_strip_find_beads (assembly, strip_of (assembly, 0), beads), 0);
+  assert_int_equal (hut_strip_find_beads (assembly, strip_of (assembly, 1), beads), 0);
+  assert_int_equal (hut_strip_find_beads (assembly, strip_of (assembly, 2), beads), 1);
+  assert_box (beads[0], (HutBox3) { { 8, 14, 60 }, { 14, 14.5, 96 } });
+}
+
+static void
 a_wall_that_is_thicker_holds_its_strip_off_the_other_one (void **state)
 {
   g_autoptr(HutDesign) design = new_hood ();
@@ -287,12 +306,33 @@ assert_strips_lie_inside (const HutAssembly *assembly,
     }
 }
 
+/* Returns: how many there are */
+static guint
+assert_beads_overlap_no_strip (const HutAssembly *assembly,
+                               guint64 seed)
+{
+  HutBox3 beads[2];
+  guint all = 0;
+
+  for (guint i = 0; i < assembly->strips->len; i++)
+    {
+      const guint count = hut_strip_find_beads (assembly, strip_of (assembly, i), beads);
+
+      for (guint k = 0; k < count; k++)
+        for (guint n = 0; n < assembly->strips->len; n++)
+          if (hut_box3_overlap_mm (&beads[k], &strip_of (assembly, n)->box) > 0.0)
+            fail_msg ("seed %u: a bead of strip %u is in strip %u", (guint) seed, i, n);
+      all += count;
+    }
+  return all;
+}
+
 static void
 strips_of_random_designs_lie_inside_and_apart (void **state)
 {
   const char *wanted = g_getenv ("HUT_SEEDS");
   const guint64 most = wanted != NULL ? g_ascii_strtoull (wanted, NULL, 10) : 300;
-  guint n_strips = 0;
+  guint n_strips = 0, n_beads = 0;
 
   for (guint64 seed = 0; seed < most; seed++)
     {
@@ -303,13 +343,14 @@ strips_of_random_designs_lie_inside_and_apart (void **state)
       double boxes_mm3 = 0.0;
 
       assert_strips_lie_inside (assembly, seed);
+      n_beads += assert_beads_overlap_no_strip (assembly, seed);
       for (guint i = 0; i < assembly->strips->len; i++)
         boxes_mm3
             += hut_box3_volume_mm3 (&g_array_index (assembly->strips, HutStrip, i).box);
       assert_near (volume_of_parts_mm3 (set), boxes_mm3, 1e-9 * (1.0 + boxes_mm3));
       n_strips += assembly->strips->len;
     }
-  assert_true (n_strips > most / 2);
+  assert_true (n_strips > most / 2 && n_beads > 0);
 }
 
 int
@@ -319,6 +360,7 @@ main (void)
     cmocka_unit_test (a_strip_of_the_base_reaches_behind_the_lid),
     cmocka_unit_test (a_strip_of_the_lid_hangs_behind_the_base),
     cmocka_unit_test (strips_on_the_sides_stand_between_the_others),
+    cmocka_unit_test (a_bead_fills_the_end_of_a_strip_towards_one_of_its_own_shell_only),
     cmocka_unit_test (a_wall_that_is_thicker_holds_its_strip_off_the_other_one),
     cmocka_unit_test (a_top_carries_its_strips_on_edge),
     cmocka_unit_test (a_front_carries_strips_on_its_four_sides),

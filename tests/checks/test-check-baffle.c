@@ -54,6 +54,25 @@ good_strips_on_all_sides_are_no_finding (void **state)
 }
 
 static void
+the_bead_between_strips_of_one_shell_is_told_once (void **state)
+{
+  HutDesign *design = new_design (), *apart = new_design ();
+  g_autoptr(HutCheckCase) c = NULL, none = NULL;
+
+  add (design, HUT_SIDE_FRONT, HUT_SHELL_BASE);
+  add (design, HUT_SIDE_LEFT, HUT_SHELL_BASE);
+  add (design, HUT_SIDE_RIGHT, HUT_SHELL_BASE);
+  add (apart, HUT_SIDE_FRONT, HUT_SHELL_LID);
+  add (apart, HUT_SIDE_LEFT, HUT_SHELL_BASE);
+  c = hut_check_case_new (design);
+  none = hut_check_case_new (apart);
+  assert_int_equal (hut_check_case_count (c, "baffle.bead"), 1);
+  hut_check_case_assert (hut_check_case_get (c, "baffle.bead", 0), HUT_SEVERITY_NOTES, 0.5, 0);
+  assert_int_equal (hut_check_case_get (c, "baffle.bead", 0)->places->len, 2);
+  assert_int_equal (hut_check_case_count (none, "baffle.bead"), 0);
+}
+
+static void
 a_short_overlap_is_told_with_what_the_gap_asks_for (void **state)
 {
   HutDesign *design = new_design ();
@@ -236,6 +255,7 @@ main (void)
 {
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (good_strips_on_all_sides_are_no_finding),
+    cmocka_unit_test (the_bead_between_strips_of_one_shell_is_told_once),
     cmocka_unit_test (a_short_overlap_is_told_with_what_the_gap_asks_for),
     cmocka_unit_test (the_far_strip_of_the_lid_swings_forward_at_first),
     cmocka_unit_test (the_lid_swings_against_the_far_strip_of_the_base),

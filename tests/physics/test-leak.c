@@ -1,6 +1,7 @@
 /* tests/physics/test-leak.c: light that gets out of an enclosure, against other ways to look.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "config.h"
+#include "design/hut-file.h"
 #include "hut-assert.h"
 #include "hut-box-design.h"
 #include "hut-random-design.h"
@@ -163,6 +164,39 @@ baffles_along_the_seam_hide_it (void **state)
     assert_true (names_gap (&open, side) && !names_gap (&closed, side));
   case_clear (&open);
   case_clear (&closed);
+}
+
+/* In the shipped engraver's house the gantry is as high as the seam, and strips stand all round. */
+static void
+the_beads_between_the_ends_of_baffles_keep_an_engraver_dark (void **state)
+{
+  Case here = case_new (hut_example_load ("engraver", NULL));
+  g_autoptr(GArray) open = NULL;
+  guint gaps = 0;
+
+  for (HutSide side = 0; side < HUT_SIDE_COUNT; side++)
+    assert_false (names_gap (&here, side));
+  /* Without them light goes through the slots at the rear, 0.5 mm wide, and out on the left and right. */
+  for (guint i = here.assembly->solids->len; i-- > 0;)
+    {
+      const HutBox3 box = g_array_index (here.assembly->solids, HutSolid, i).box;
+
+      if (g_array_index (here.assembly->solids, HutSolid, i).kind == HUT_SOLID_BAFFLE
+          && box.max.y - box.min.y < 1)
+        g_array_remove_index (here.assembly->solids, i);
+    }
+  open = hut_leaks_find (here.assembly, here.parts);
+  for (guint i = 0; i < open->len; i++)
+    {
+      const HutLeak *leak = &g_array_index (open, HutLeak, i);
+
+      if (leak->hole != NULL)
+        continue;
+      assert_true (leak->side == HUT_SIDE_LEFT || leak->side == HUT_SIDE_RIGHT);
+      gaps++;
+    }
+  assert_int_equal (gaps, 2);
+  case_clear (&here);
 }
 
 static void
@@ -431,6 +465,7 @@ main (void)
     cmocka_unit_test (a_line_across_a_sheet_with_a_round_hole_is_in_two_pieces),
     cmocka_unit_test (the_seam_is_seen_from_as_low_as_its_slope_allows),
     cmocka_unit_test (baffles_along_the_seam_hide_it),
+    cmocka_unit_test (the_beads_between_the_ends_of_baffles_keep_an_engraver_dark),
     cmocka_unit_test (a_box_without_seam_in_sight_is_dark),
     cmocka_unit_test (round_holes_in_the_front_are_named_when_rays_through_them_meet_the_block),
     cmocka_unit_test (what_a_service_fills_is_closed),
