@@ -194,6 +194,49 @@ add_services (HutRandom *random,
     }
 }
 
+static double
+maybe_known (HutRandom *random,
+             double least,
+             double most)
+{
+  return hut_random_chance (random, 0.3) ? HUT_UNKNOWN : hut_random_typed (random, least, most);
+}
+
+/* What the engineering asks for, now and then unknown. */
+static void
+fill_work (HutRandom *random,
+           HutDesign *design)
+{
+  HutWork *work = &design->machine.work;
+  HutShell *shell = &design->shell;
+
+  *work = (HutWork) {
+    .power_w = maybe_known (random, 0.0, 500.0),
+    .lamp_w = maybe_known (random, 0.0, 40.0),
+    .sound_db = maybe_known (random, 40.0, 95.0),
+    .warmest_c = maybe_known (random, 30.0, 70.0),
+    .glow = hut_random_below (random, HUT_GLOW_ARC + 1),
+    .laser_w = maybe_known (random, 0.5, 40.0),
+    .laser_nm = maybe_known (random, 400.0, 1400.0),
+    .exposure_s = maybe_known (random, 10.0, 30000.0),
+  };
+  design->room_mm.temperature_c = maybe_known (random, 5.0, 35.0);
+  design->room_mm.altitude_m = maybe_known (random, 0.0, 2500.0);
+  shell->duct = (HutDuct) {
+    .kind = hut_random_below (random, HUT_DUCT_SLACK_HOSE + 1),
+    .diameter_mm = maybe_known (random, 50.0, 200.0),
+    .length_mm = maybe_known (random, 0.0, 8000.0),
+    .bends = hut_random_below (random, 6),
+    .exit = hut_random_below (random, HUT_EXIT_GRILLE + 1),
+  };
+  shell->finishing.inside = hut_random_below (random, HUT_COAT_CLEAR + 1);
+  shell->finishing.outside = hut_random_below (random, HUT_COAT_CLEAR + 1);
+  shell->stay.kind = hut_random_below (random, HUT_STAY_PROP + 1);
+  shell->stay.count = 1 + hut_random_below (random, 2);
+  shell->stay.force_n = hut_random_chance (random, 0.7) ? HUT_UNKNOWN
+                                                        : hut_random_typed (random, 40.0, 600.0);
+}
+
 /* A machine whose swept volume and clearances fill @inside_mm. */
 static void
 fill_machine (HutRandom *random,
@@ -398,6 +441,7 @@ hut_random_design_with (guint64 seed,
     hut_random_add_hardware (&placing);
   hut_random_placing_clear (&placing);
   add_spots (&random, design);
+  fill_work (&random, design);
   return design;
 }
 

@@ -18,13 +18,16 @@ struct _HutMeasurePage
   GtkWidget *scroller;
   GtkEntry *machine_name, *cutter_name;
   HutNumberEntry *mass;
+  HutNumberEntry *power, *lamps, *warmest, *sound, *laser_power, *laser_wavelength, *exposure;
+  GtkDropDown *glow;
   HutNumberEntry *clearance_left, *clearance_right, *clearance_front, *clearance_back,
       *clearance_top;
-  HutNumberEntry *room_left, *room_right, *room_front, *room_back, *room_above;
+  HutNumberEntry *room_left, *room_right, *room_front, *room_back, *room_above,
+      *room_temperature, *altitude;
   GtkDropDown *cutter_kind;
   HutNumberEntry *bed_width, *bed_depth, *margin, *part_gap;
   GtkSwitch *any_angle;
-  GtkExpander *bodies_section, *services_section, *stocks_section;
+  GtkExpander *work_section, *bodies_section, *services_section, *stocks_section;
   GtkBox *bodies, *services, *stocks;
 
   HutSession *session;
@@ -99,6 +102,22 @@ bind_machine_and_room (GtkWidgetClass *widget_class)
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, room_front);
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, room_back);
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, room_above);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, room_temperature);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, altitude);
+}
+
+static void
+bind_work (GtkWidgetClass *widget_class)
+{
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, work_section);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, power);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, lamps);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, warmest);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, sound);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, glow);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, laser_power);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, laser_wavelength);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, exposure);
 }
 
 static void
@@ -113,6 +132,7 @@ hut_measure_page_class_init (HutMeasurePageClass *class)
                                                "/org/hutchwright/Hutchwright/hut-measure-page.ui");
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, scroller);
   bind_machine_and_room (widget_class);
+  bind_work (widget_class);
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, cutter_name);
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, cutter_kind);
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, bed_width);
@@ -139,6 +159,20 @@ hut_measure_page_init (HutMeasurePage *self)
   hut_form_add_number (self->form, self->control, G_STRUCT_OFFSET (HutDesign, member), label)
 
 static void
+bind_work_fields (HutMeasurePage *self)
+{
+  BIND_NUMBER (power, machine.work.power_w, N_ ("Power of Machine"));
+  BIND_NUMBER (lamps, machine.work.lamp_w, N_ ("Power of Lamps"));
+  BIND_NUMBER (warmest, machine.work.warmest_c, N_ ("Highest Temperature"));
+  BIND_NUMBER (sound, machine.work.sound_db, N_ ("Sound of Machine"));
+  hut_form_add_choice (self->form, self->glow, G_STRUCT_OFFSET (HutDesign, machine.work.glow),
+                       N_ ("Light of Machine"));
+  BIND_NUMBER (laser_power, machine.work.laser_w, N_ ("Laser Power"));
+  BIND_NUMBER (laser_wavelength, machine.work.laser_nm, N_ ("Wavelength"));
+  BIND_NUMBER (exposure, machine.work.exposure_s, N_ ("Time of Looking"));
+}
+
+static void
 bind_fields (HutMeasurePage *self)
 {
   hut_form_add_text (self->form, self->machine_name, G_STRUCT_OFFSET (HutDesign, machine.name),
@@ -154,6 +188,8 @@ bind_fields (HutMeasurePage *self)
   BIND_NUMBER (room_front, room_mm.front, N_ ("Room"));
   BIND_NUMBER (room_back, room_mm.back, N_ ("Room"));
   BIND_NUMBER (room_above, room_mm.above, N_ ("Room"));
+  BIND_NUMBER (room_temperature, room_mm.temperature_c, N_ ("Temperature of Room"));
+  BIND_NUMBER (altitude, room_mm.altitude_m, N_ ("Height over Sea Level"));
   hut_form_add_text (self->form, self->cutter_name, G_STRUCT_OFFSET (HutDesign, cutter.name),
                      N_ ("Rename Cutter"));
   hut_form_add_choice (self->form, self->cutter_kind, G_STRUCT_OFFSET (HutDesign, cutter.kind),
@@ -176,6 +212,7 @@ hut_measure_page_new (HutSession *session)
   self->session = g_object_ref (session);
   self->form = hut_form_new (session, NULL);
   bind_fields (self);
+  bind_work_fields (self);
   hut_form_fill (self->form);
   g_signal_connect_object (session, "derived", G_CALLBACK (on_derived), self, G_CONNECT_SWAPPED);
   on_derived (self);

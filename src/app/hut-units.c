@@ -30,7 +30,14 @@ G_DEFINE_ENUM_TYPE (HutQuantity,
                     G_DEFINE_ENUM_VALUE (HUT_QUANTITY_PERCENT, "percent"),
                     G_DEFINE_ENUM_VALUE (HUT_QUANTITY_RATIO, "ratio"),
                     G_DEFINE_ENUM_VALUE (HUT_QUANTITY_COUNT, "count"),
-                    G_DEFINE_ENUM_VALUE (HUT_QUANTITY_PRICE, "price"))
+                    G_DEFINE_ENUM_VALUE (HUT_QUANTITY_PRICE, "price"),
+                    G_DEFINE_ENUM_VALUE (HUT_QUANTITY_POWER, "power"),
+                    G_DEFINE_ENUM_VALUE (HUT_QUANTITY_FORCE, "force"),
+                    G_DEFINE_ENUM_VALUE (HUT_QUANTITY_TEMPERATURE, "temperature"),
+                    G_DEFINE_ENUM_VALUE (HUT_QUANTITY_ALTITUDE, "altitude"),
+                    G_DEFINE_ENUM_VALUE (HUT_QUANTITY_SOUND, "sound"),
+                    G_DEFINE_ENUM_VALUE (HUT_QUANTITY_WAVELENGTH, "wavelength"),
+                    G_DEFINE_ENUM_VALUE (HUT_QUANTITY_TIME, "time"))
 
 G_DEFINE_QUARK (hut - units - error - quark, hut_units_error)
 
@@ -54,6 +61,13 @@ static const struct
   [HUT_QUANTITY_RATIO] = { N_ ("× t"), N_ ("× t"), 3, 3, 0.1, 0.1 },
   [HUT_QUANTITY_COUNT] = { "", "", 0, 0, 1.0, 1.0 },
   [HUT_QUANTITY_PRICE] = { "", "", 2, 2, 1.0, 1.0 },
+  [HUT_QUANTITY_POWER] = { N_ ("W"), N_ ("W"), 2, 2, 5.0, 5.0 },
+  [HUT_QUANTITY_FORCE] = { N_ ("N"), N_ ("N"), 1, 1, 10.0, 10.0 },
+  [HUT_QUANTITY_TEMPERATURE] = { N_ ("°C"), N_ ("°C"), 1, 1, 1.0, 1.0 },
+  [HUT_QUANTITY_ALTITUDE] = { N_ ("m"), N_ ("m"), 0, 0, 50.0, 50.0 },
+  [HUT_QUANTITY_SOUND] = { N_ ("dB"), N_ ("dB"), 1, 1, 1.0, 1.0 },
+  [HUT_QUANTITY_WAVELENGTH] = { N_ ("nm"), N_ ("nm"), 1, 1, 5.0, 5.0 },
+  [HUT_QUANTITY_TIME] = { N_ ("s"), N_ ("s"), 3, 3, 10.0, 10.0 },
 };
 
 const char *

@@ -25,6 +25,13 @@ typedef enum
   HUT_QUANTITY_RATIO,   /* times the thickness of the stock */
   HUT_QUANTITY_COUNT,   /* whole number, no unit */
   HUT_QUANTITY_PRICE,   /* the owner's currency, not named */
+  HUT_QUANTITY_POWER,   /* W */
+  HUT_QUANTITY_FORCE,   /* N */
+  HUT_QUANTITY_TEMPERATURE, /* degrees Celsius */
+  HUT_QUANTITY_ALTITUDE,    /* m */
+  HUT_QUANTITY_SOUND,       /* dB, A-weighted */
+  HUT_QUANTITY_WAVELENGTH,  /* nm */
+  HUT_QUANTITY_TIME,        /* s */
 } HutQuantity;
 
 #define HUT_TYPE_QUANTITY (hut_quantity_get_type ())

@@ -104,6 +104,7 @@ machine_equal (const HutMachine *a,
                const HutMachine *b)
 {
   return g_strcmp0 (a->name, b->name) == 0 && a->mass_kg == b->mass_kg
+         && hut_work_equal (&a->work, &b->work)
          && items_equal (a->bodies, b->bodies, body_equal)
          && items_equal (a->services, b->services, service_equal)
          && a->clearance_mm.left == b->clearance_mm.left
@@ -118,7 +119,8 @@ room_equal (const HutRoom *a,
             const HutRoom *b)
 {
   return a->left == b->left && a->right == b->right && a->front == b->front && a->back == b->back
-         && a->above == b->above;
+         && a->above == b->above && a->temperature_c == b->temperature_c
+         && a->altitude_m == b->altitude_m;
 }
 
 static gboolean
@@ -152,7 +154,9 @@ shell_equal (const HutShell *a,
          && a->seam_gap_mm == b->seam_gap_mm && a->hinge_offset_mm == b->hinge_offset_mm
          && a->opening_angle_deg == b->opening_angle_deg
          && a->swing_clearance_mm == b->swing_clearance_mm && a->bottom == b->bottom
-         && a->ledge_mm == b->ledge_mm && panel_stocks_equal (a, b);
+         && a->ledge_mm == b->ledge_mm && hut_duct_equal (&a->duct, &b->duct)
+         && hut_finishing_equal (&a->finishing, &b->finishing)
+         && hut_stay_equal (&a->stay, &b->stay) && panel_stocks_equal (a, b);
 }
 
 static gboolean

@@ -18,11 +18,25 @@
 #define STRAP_MIN_RATIO 2.0
 #define STRAP_MAX_RATIO 60.0
 #define BITS_MAX 200
+/* Own choices: workshops, and what the air's formulas cover. */
+#define ROOM_MAX_C 60.0
+#define ALTITUDE_MAX_M 9000.0
+#define DUCT_MIN_MM 20.0
+#define DUCT_MAX_MM 1000.0
+#define DUCT_LENGTH_MAX_MM 100000.0
+#define BENDS_MAX 50
+#define STAYS_MAX 2
+#define SPRING_MAX_N 5000.0
 
 static const char *const cutter_kinds[] = { "laser", "router", NULL };
 static const char *const lids[] = { "hood", "top", "lift-off", "front", NULL };
 static const char *const hinges[] = { "back", "left", "right", "top", NULL };
 static const char *const bottoms[] = { "jointed", "inset", "under", "bought", "open", NULL };
+
+static const char *const ducts[] = { "unknown", "rigid", "hose", "slack-hose", NULL };
+static const char *const exits[] = { "open", "flap", "grille", NULL };
+static const char *const coats[] = { "unknown", "bare", "black", "white", "clear", NULL };
+static const char *const stays[] = { "none", "gas-spring", "prop", NULL };
 
 static const HutAttributeFormat room_attributes[] = {
   HUT_MAYBE_NUMBER (HutRoom, left, "left", "room on the left", "mm", 0, HUT_LENGTH_MAX_MM,
@@ -35,6 +49,10 @@ static const HutAttributeFormat room_attributes[] = {
                     HUT_ROOM_FREE),
   HUT_MAYBE_NUMBER (HutRoom, above, "above", "height of the shelf", "mm", 0, HUT_LENGTH_MAX_MM,
                     HUT_ROOM_FREE),
+  HUT_MAYBE_NUMBER (HutRoom, temperature_c, "temperature-c", "temperature of the room", "deg C", 0,
+                    ROOM_MAX_C, HUT_UNKNOWN),
+  HUT_MAYBE_NUMBER (HutRoom, altitude_m, "altitude-m", "height over sea level", "m", 0,
+                    ALTITUDE_MAX_M, HUT_UNKNOWN),
 };
 
 static const HutElementFormat room_format = {
@@ -172,6 +190,27 @@ static const HutAttributeFormat shell_attributes[] = {
   HUT_NUMBER (HutShell, ledge_mm, "ledge", "section of the ledge", "mm", LEDGE_MIN_MM,
               LEDGE_MAX_MM),
   HUT_REFERENCE (HutShell, default_stock, "stock", "stock of the shell", "stock"),
+  HUT_MAYBE_CHOICE (HutShell, duct.kind, "duct", "kind of duct", ducts),
+  HUT_MAYBE_NUMBER (HutShell, duct.diameter_mm, "duct-diameter", "diameter of the duct", "mm",
+                    DUCT_MIN_MM, DUCT_MAX_MM, HUT_UNKNOWN),
+  HUT_MAYBE_NUMBER (HutShell, duct.length_mm, "duct-length", "length of the duct", "mm", 0,
+                    DUCT_LENGTH_MAX_MM, HUT_UNKNOWN),
+  HUT_MAYBE_COUNT (HutShell, duct.bends, "duct-bends", "bends of the duct", 0, BENDS_MAX),
+  HUT_MAYBE_CHOICE (HutShell, duct.exit, "duct-exit", "exit of the duct", exits),
+  HUT_MAYBE_CHOICE (HutShell, finishing.inside, "inside-coat", "coat inside", coats),
+  HUT_MAYBE_CHOICE (HutShell, finishing.outside, "outside-coat", "coat outside", coats),
+  HUT_MAYBE_CHOICE (HutShell, stay.kind, "stay", "stay of the lid", stays),
+  { .name = "stay-count",
+    .kind = HUT_VALUE_COUNT,
+    .offset = offsetof (HutShell, stay.count),
+    .label = "number of stays",
+    .unit = "",
+    .least = 1,
+    .most = STAYS_MAX,
+    .optional = TRUE,
+    .absent = HUT_STAYS_USUAL },
+  HUT_MAYBE_NUMBER (HutShell, stay.force_n, "stay-force-n", "force of each spring", "N", 0,
+                    SPRING_MAX_N, HUT_UNKNOWN),
 };
 
 static const HutChildFormat shell_children[] = {

@@ -128,6 +128,7 @@ fill_machine (HutMachine *self)
   body->box.max = (HutVec3) { MACHINE_WIDTH_MM, MACHINE_DEPTH_MM, MACHINE_HEIGHT_MM };
   g_ptr_array_add (self->bodies, body);
   self->mass_kg = MACHINE_MASS_KG;
+  self->work = hut_work_unknown;
   self->clearance_mm = (HutClearance) {
     .left = CLEARANCE_MM,
     .right = CLEARANCE_MM,
@@ -186,6 +187,8 @@ fill_shell (HutShell *self)
   self->swing_clearance_mm = SWING_CLEARANCE_MM;
   self->bottom = HUT_BOTTOM_JOINTED;
   self->ledge_mm = LEDGE_MM;
+  self->duct = hut_duct_unknown;
+  self->stay = hut_stay_none;
   set_text (&self->default_stock, "plywood");
 }
 
@@ -203,6 +206,8 @@ hut_design_new (void)
     .front = HUT_ROOM_FREE,
     .back = HUT_ROOM_FREE,
     .above = HUT_ROOM_FREE,
+    .temperature_c = HUT_UNKNOWN,
+    .altitude_m = HUT_UNKNOWN,
   };
   fill_cutter (&self->cutter);
   set_text (&wall->name, "Plywood 6 mm");
@@ -217,7 +222,6 @@ hut_design_new (void)
     .strap_ratio = STRAP_RATIO,
   };
   g_array_unref (self->bits_mm);
-  g_ptr_array_unref (self->spots);
   self->bits_mm = hut_bits_new_common ();
   return self;
 }
@@ -338,6 +342,7 @@ hut_design_free (HutDesign *self)
   g_ptr_array_unref (self->items);
   g_ptr_array_unref (self->hardware);
   g_array_unref (self->bits_mm);
+  g_ptr_array_unref (self->spots);
   g_free (self->shell.default_stock);
   for (int shell = 0; shell < HUT_SHELL_COUNT; shell++)
     for (int side = 0; side < HUT_SIDE_COUNT; side++)

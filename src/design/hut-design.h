@@ -6,6 +6,7 @@
 #pragma once
 #include "catalog/hut-item.h"
 #include "catalog/hut-screw.h"
+#include "design/hut-work.h"
 #include "geom/hut-space.h"
 
 /* ---- panels --------------------------------------------------------------------------------- */
@@ -91,6 +92,7 @@ typedef struct
   GPtrArray *bodies;   /* HutBody */
   GPtrArray *services; /* HutService */
   HutClearance clearance_mm;
+  HutWork work;
 } HutMachine;
 
 /* Free room around the finished enclosure, mm; HUT_ROOM_FREE where nothing is near. */
@@ -99,6 +101,8 @@ typedef struct
 {
   double left, right, front, back;
   double above; /* from the bench to the shelf over it */
+  double temperature_c; /* of the room when it is warm, deg C; or HUT_UNKNOWN */
+  double altitude_m;    /* of the place over sea level, m; or HUT_UNKNOWN */
 } HutRoom;
 
 /* ---- cutter and stock ----------------------------------------------------------------------- */
@@ -200,6 +204,9 @@ typedef struct
   double ledge_mm;              /* inset bottom: section of the ledge under it */
   char *stock[HUT_SHELL_COUNT][HUT_SIDE_COUNT]; /* stock id per panel; NULL = default_stock */
   char *default_stock;
+  HutDuct duct;
+  HutFinishing finishing;
+  HutStay stay;
 } HutShell;
 
 typedef struct

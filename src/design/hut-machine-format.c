@@ -12,6 +12,19 @@
 /* Own choice: a larger duct is part of the building. */
 #define LINE_MAX_MM 1000.0
 
+/* Own choices: far over any bench machine, and what the formulas cover. */
+#define POWER_MAX_W 20000.0
+#define SOUND_MAX_DB 140.0
+#define WARMEST_MIN_C 20.0
+#define WARMEST_MAX_C 120.0
+#define LASER_MAX_W 1000.0
+/* Visible light to far infrared: what the limits of hut-laser-limit.h speak of, and around it. */
+#define LASER_MIN_NM 180.0
+#define LASER_MAX_NM 1e6
+#define EXPOSURE_MIN_S 0.001
+#define EXPOSURE_MAX_S 30000.0
+
+static const char *const glows[] = { "unknown", "none", "laser", "arc", NULL };
 static const char *const body_kinds[] = { "static", "moving", "keep-out", NULL };
 static const char *const service_kinds[] = { "lead", "hose", "duct", NULL };
 
@@ -118,6 +131,21 @@ new_service (void)
 static const HutAttributeFormat machine_attributes[] = {
   HUT_TEXT (HutMachine, name, "name", "name of the machine"),
   HUT_NUMBER (HutMachine, mass_kg, "mass-kg", "mass of the machine", "kg", 0, MASS_MAX_KG),
+  HUT_MAYBE_NUMBER (HutMachine, work.power_w, "power-w", "mean power of the machine", "W", 0,
+                    POWER_MAX_W, HUT_UNKNOWN),
+  HUT_MAYBE_NUMBER (HutMachine, work.lamp_w, "lamp-w", "power of the lamps", "W", 0, POWER_MAX_W,
+                    HUT_UNKNOWN),
+  HUT_MAYBE_NUMBER (HutMachine, work.sound_db, "sound-db", "sound level of the machine", "dB", 0,
+                    SOUND_MAX_DB, HUT_UNKNOWN),
+  HUT_MAYBE_NUMBER (HutMachine, work.warmest_c, "warmest-c", "highest temperature of the machine",
+                    "deg C", WARMEST_MIN_C, WARMEST_MAX_C, HUT_UNKNOWN),
+  HUT_MAYBE_CHOICE (HutMachine, work.glow, "light", "light of the machine", glows),
+  HUT_MAYBE_NUMBER (HutMachine, work.laser_w, "laser-w", "power of the laser", "W", 0, LASER_MAX_W,
+                    HUT_UNKNOWN),
+  HUT_MAYBE_NUMBER (HutMachine, work.laser_nm, "laser-nm", "wavelength of the laser", "nm",
+                    LASER_MIN_NM, LASER_MAX_NM, HUT_UNKNOWN),
+  HUT_MAYBE_NUMBER (HutMachine, work.exposure_s, "exposure-s", "time that somebody looks", "s",
+                    EXPOSURE_MIN_S, EXPOSURE_MAX_S, HUT_UNKNOWN),
 };
 
 static const HutChildFormat machine_children[] = {

@@ -196,7 +196,8 @@ attributes_that_are_missing_or_unknown_are_told (void **state)
     { " left=\"11\"", " left=\"11\" bottom=\"3\"", VALUE,
       "f:4: unknown attribute 'bottom' of <clearance>; allowed: left, right, front, back, top" },
     { "<room left", "<room xmlns:a=\"urn:a\" a:left=\"1\" left", VALUE,
-      "f:12: unknown attribute 'left' of <room>; allowed: left, right, front, back, above" },
+      "f:12: unknown attribute 'left' of <room>; allowed: left, right, front, back, above, "
+      "temperature-c, altitude-m" },
     { " version=\"3\"", "", VALUE,
       "f:2: attribute 'version' of <enclosure> is missing; allowed: 3" },
     { " version=\"3\"", " version=\"0\"", VALUE, "f:2: version of the file is '0'; allowed: 3" },
@@ -211,7 +212,8 @@ static void
 elements_that_are_missing_unknown_or_misplaced_are_told (void **state)
 {
   static const Case cases[] = {
-    { "<room left=\"100\" right=\"200\" back=\"300\" above=\"900\"/>", "", VALUE,
+    { "<room left=\"100\" right=\"200\" back=\"300\" above=\"900\" temperature-c=\"24\" "
+      "altitude-m=\"310\"/>", "", VALUE,
       "f:13: <cutter> is not allowed here; allowed: <room>" },
     { "<room left", "<ceiling/><room left", VALUE,
       "f:12: unknown element <ceiling> in <enclosure>; allowed: <room>" },
