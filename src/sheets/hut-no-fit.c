@@ -18,7 +18,7 @@ hut_no_fit_free (HutNoFit *self)
   hut_convex_set_free (self->pieces);
   g_array_unref (self->boxes);
   g_array_unref (self->sides);
-  g_array_unref (self->walls);
+  g_clear_pointer (&self->walls, g_array_unref);
   g_free (self);
 }
 
@@ -133,6 +133,61 @@ hut_no_fit_forbids (const HutNoFit *self,
         return TRUE;
     }
   return FALSE;
+}
+
+/* The least depth over the sides; 0 when it is not over @least_mm. @side: (out) the least one */
+static double
+piece_depth_mm (const HutHalfPlane *sides,
+                guint count,
+                HutPoint p,
+                double least_mm,
+                guint *side)
+{
+  double depth = G_MAXDOUBLE;
+
+  for (guint i = 0; i < count; i++)
+    {
+      const double here_mm = depth_mm (&sides[i], p);
+
+      if (here_mm <= least_mm)
+        return 0.0;
+      if (here_mm < depth)
+        {
+          depth = here_mm;
+          *side = i;
+        }
+    }
+  return depth;
+}
+
+double
+hut_no_fit_depth_mm (const HutNoFit *self,
+                     HutPoint p,
+                     HutPoint *out)
+{
+  double deepest_mm = HUT_NO_FIT_SLACK_MM;
+  gboolean found = FALSE;
+
+  if (!box_holds (self->bounds, p))
+    return 0.0;
+  for (guint i = 0; i < self->boxes->len; i++)
+    {
+      const HutHalfPlane *sides;
+      guint count, side = 0;
+      double here_mm;
+
+      if (!box_holds (g_array_index (self->boxes, HutRect, i), p))
+        continue;
+      sides = get_sides (self, i, &count);
+      here_mm = piece_depth_mm (sides, count, p, deepest_mm, &side);
+      if (here_mm <= deepest_mm)
+        continue;
+      deepest_mm = here_mm;
+      found = TRUE;
+      if (out != NULL)
+        *out = (HutPoint) { -sides[side].u, -sides[side].v };
+    }
+  return found ? deepest_mm : 0.0;
 }
 
 /* The share [from, to] of the wall that lies inside the piece; FALSE when none does. */
@@ -269,7 +324,6 @@ hut_no_fit_new (const HutConvexSet *resting,
   self->pieces = hut_convex_set_new ();
   self->boxes = g_array_new (FALSE, FALSE, sizeof (HutRect));
   self->sides = g_array_new (FALSE, FALSE, sizeof (HutHalfPlane));
-  self->walls = g_array_new (FALSE, FALSE, sizeof (HutWall));
   for (guint i = 0; i < negative->len; i++)
     {
       HutPoint *p = &g_array_index (negative, HutPoint, i);
@@ -294,7 +348,19 @@ hut_no_fit_new (const HutConvexSet *resting,
         start = end;
       }
   self->bounds = hut_convex_set_bounds (self->pieces);
-  for (guint i = 0; i < self->boxes->len; i++)
-    append_walls (self, i);
   return self;
+}
+
+const GArray *
+hut_no_fit_get_walls (HutNoFit *self)
+{
+  g_return_val_if_fail (self != NULL, NULL);
+
+  if (self->walls == NULL)
+    {
+      self->walls = g_array_new (FALSE, FALSE, sizeof (HutWall));
+      for (guint i = 0; i < self->boxes->len; i++)
+        append_walls (self, i);
+    }
+  return self->walls;
 }

@@ -27,7 +27,7 @@ typedef struct
   HutRect bounds;   /* of the pieces, mm */
   GArray *boxes;    /* HutRect of each piece */
   GArray *sides;    /* HutHalfPlane: from each point of the pieces to the next one */
-  GArray *walls;    /* HutWall: the parts of the pieces' edges that are inside no other piece */
+  GArray *walls;    /* HutWall, or NULL as long as nobody asked: hut_no_fit_get_walls () */
 } HutNoFit;
 
 /**
@@ -44,5 +44,19 @@ HutNoFit *hut_no_fit_new (const HutConvexSet *resting,
 void hut_no_fit_free (HutNoFit *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutNoFit, hut_no_fit_free)
 
+/* The parts of the pieces' edges that are inside no other piece. (element-type HutWall), lent */
+const GArray *hut_no_fit_get_walls (HutNoFit *self);
 /* TRUE when the shapes overlap by more than HUT_NO_FIT_SLACK_MM after a shift by @p, mm. */
 gboolean hut_no_fit_forbids (const HutNoFit *self, HutPoint p);
+
+/**
+ * hut_no_fit_depth_mm:
+ * @p: shift of the moving shape, mm
+ * @out: (out) (nullable): unit vector along which it leaves the piece that it is deepest in
+ *
+ * How deep the shapes are in each other: the greatest, over the pieces, of the ways out of a piece. A
+ * shift by it along @out leaves that piece; others may still hold the point.
+ *
+ * Returns: mm; 0, with @out untouched, for shapes that hut_no_fit_forbids () allows
+ */
+double hut_no_fit_depth_mm (const HutNoFit *self, HutPoint p, HutPoint *out);

@@ -3,7 +3,8 @@
  *
  * Strategy: for an order of the items and a rule, each item goes to the best place
  * (hut-outline-place.c) of the first bin that has room. Some orders by size and all rules are
- * tried, then the order of the best layout is changed a little, again and again.
+ * tried. While the area allows fewer bins, one is emptied into the others, which are then moved
+ * apart (hut-outline-drop.c). Then the order of the best layout is changed a little, many times.
  * Invariants: every layout is whole; a layout with more bins than the best one is given up.
  * Not promised: the fewest bins. */
 #define G_LOG_DOMAIN "hut-sheets"
@@ -13,8 +14,6 @@
 #include "sheets/hut-outline-private.h"
 #include <math.h>
 
-/* Shapes whose points are nearer than this are the same, mm. */
-#define SAME_MM 1e-7
 /* Layouts in a row without gain after which no better one is expected (count): one more than the
  * orders and rules that are tried first; own choice by trial on the examples. */
 #define IDLE_ROUNDS 60
@@ -43,24 +42,6 @@ typedef struct
 } Layout;
 
 static void
-shape_free (gpointer data)
-{
-  HutPackShape *self = data;
-
-  hut_convex_set_free (self->set);
-  g_free (self);
-}
-
-static void
-item_free (gpointer data)
-{
-  HutPackItem *self = data;
-
-  g_array_unref (self->ways);
-  g_free (self);
-}
-
-static void
 bin_free (gpointer data)
 {
   HutPackBin *self = data;
@@ -73,200 +54,6 @@ static void
 layout_clear (Layout *self)
 {
   g_clear_pointer (&self->places, g_array_unref);
-}
-
-HutOutlinePack *
-hut_outline_pack_new (double width_mm,
-                      double height_mm)
-{
-  HutOutlinePack *self = g_new0 (HutOutlinePack, 1);
-
-  self->width_mm = width_mm;
-  self->height_mm = height_mm;
-  self->shapes = g_ptr_array_new_with_free_func (shape_free);
-  self->items = g_ptr_array_new_with_free_func (item_free);
-  self->no_fits = g_hash_table_new_full (g_int64_hash, g_int64_equal, g_free,
-                                         (GDestroyNotify) hut_no_fit_free);
-  self->walls = g_array_new (FALSE, FALSE, sizeof (HutWall));
-  return self;
-}
-
-void
-hut_outline_pack_free (HutOutlinePack *self)
-{
-  if (self == NULL)
-    return;
-  g_ptr_array_unref (self->shapes);
-  g_ptr_array_unref (self->items);
-  g_hash_table_unref (self->no_fits);
-  g_array_unref (self->walls);
-  g_free (self);
-}
-
-/* ---- shapes ---------------------------------------------------------------------------------- */
-
-/* TRUE when every point of @a is one of @b: good enough for the same shape turned. */
-static gboolean
-points_agree (const HutConvexSet *a,
-              const HutConvexSet *b)
-{
-  for (guint i = 0; i < a->points->len; i++)
-    {
-      const HutPoint p = g_array_index (a->points, HutPoint, i);
-      gboolean found = FALSE;
-
-      for (guint k = 0; !found && k < b->points->len; k++)
-        {
-          const HutPoint q = g_array_index (b->points, HutPoint, k);
-
-          found = fabs (p.u - q.u) <= SAME_MM && fabs (p.v - q.v) <= SAME_MM;
-        }
-      if (!found)
-        return FALSE;
-    }
-  return TRUE;
-}
-
-/* Same pieces, in any order: each piece's points are those of a piece. */
-static gboolean
-sets_agree (const HutConvexSet *a,
-            const HutConvexSet *b)
-{
-  if (a->points->len != b->points->len || a->ends->len != b->ends->len
-      || !points_agree (a, b) || !points_agree (b, a))
-    return FALSE;
-  if (a->ends->len == 1)
-    return TRUE;
-  /* With several pieces the same points can be joined in other ways: only equal order is sure. */
-  for (guint i = 0; i < a->points->len; i++)
-    {
-      const HutPoint p = g_array_index (a->points, HutPoint, i),
-                     q = g_array_index (b->points, HutPoint, i);
-
-      if (fabs (p.u - q.u) > SAME_MM || fabs (p.v - q.v) > SAME_MM)
-        return FALSE;
-    }
-  return TRUE;
-}
-
-/* @set: (transfer full). Returns: index of an equal shape, or of the new one. */
-static guint
-take_shape (HutOutlinePack *self,
-            HutConvexSet *set,
-            double width_mm,
-            double height_mm)
-{
-  HutPackShape *shape;
-
-  for (guint i = 0; i < self->shapes->len; i++)
-    {
-      shape = g_ptr_array_index (self->shapes, i);
-      if (fabs (shape->width_mm - width_mm) <= SAME_MM
-          && fabs (shape->height_mm - height_mm) <= SAME_MM && sets_agree (shape->set, set))
-        {
-          hut_convex_set_free (set);
-          return i;
-        }
-    }
-  shape = g_new0 (HutPackShape, 1);
-  shape->set = set;
-  shape->width_mm = width_mm;
-  shape->height_mm = height_mm;
-  g_ptr_array_add (self->shapes, shape);
-  return self->shapes->len - 1;
-}
-
-static gboolean
-item_has_shape (const HutPackItem *self,
-                guint shape)
-{
-  for (guint i = 0; i < self->ways->len; i++)
-    if (g_array_index (self->ways, HutPackWay, i).shape == shape)
-      return TRUE;
-  return FALSE;
-}
-
-static gboolean
-way_fits (const HutOutlinePack *self,
-          const HutOutlineWay *way)
-{
-  return way->box.u1 - way->box.u0 <= self->width_mm + HUT_NO_FIT_SLACK_MM
-         && way->box.v1 - way->box.v0 <= self->height_mm + HUT_NO_FIT_SLACK_MM;
-}
-
-/* Adds the way to the item, unless it looks like another one. */
-static void
-add_way (HutOutlinePack *self,
-         HutPackItem *item,
-         const HutConvexSet *shape,
-         const HutOutlineWay *given,
-         guint index)
-{
-  const double width_mm = given->box.u1 - given->box.u0, height_mm = given->box.v1 - given->box.v0;
-  const HutPlacement placement = { .turn_rad = given->turn_rad,
-                                   .shift = { -given->box.u0, -given->box.v0 } };
-  HutPackWay way = { .way = index };
-
-  way.shape = take_shape (self, hut_convex_set_dup_placed (shape, &placement), width_mm, height_mm);
-  if (!item_has_shape (item, way.shape))
-    g_array_append_val (item->ways, way);
-}
-
-static HutPackItem *
-item_new (const HutConvexSet *shape,
-          double area_mm2)
-{
-  const HutRect bounds = hut_convex_set_bounds (shape);
-  const double width_mm = bounds.u1 - bounds.u0, height_mm = bounds.v1 - bounds.v0;
-  HutPackItem *self = g_new0 (HutPackItem, 1);
-
-  self->ways = g_array_new (FALSE, FALSE, sizeof (HutPackWay));
-  self->area_mm2 = area_mm2;
-  self->long_mm = MAX (width_mm, height_mm);
-  self->short_mm = MIN (width_mm, height_mm);
-  return self;
-}
-
-gboolean
-hut_outline_pack_add (HutOutlinePack *self,
-                      const HutConvexSet *shape,
-                      const HutOutlineWay *ways,
-                      guint way_count,
-                      double area_mm2)
-{
-  g_return_val_if_fail (self != NULL && shape != NULL && ways != NULL, FALSE);
-
-  HutPackItem *item = item_new (shape, area_mm2);
-
-  for (guint i = 0; i < way_count; i++)
-    if (way_fits (self, &ways[i]))
-      add_way (self, item, shape, &ways[i], i);
-  if (item->ways->len == 0)
-    {
-      item_free (item);
-      return FALSE;
-    }
-  g_ptr_array_add (self->items, item);
-  return TRUE;
-}
-
-void
-hut_outline_pack_add_fixed (HutOutlinePack *self,
-                            const HutConvexSet *shape,
-                            const HutOutlineWay *way,
-                            guint bin,
-                            HutPoint at,
-                            double area_mm2)
-{
-  g_return_if_fail (self != NULL && shape != NULL && way != NULL);
-
-  HutPackItem *item = item_new (shape, area_mm2);
-
-  add_way (self, item, shape, way, 0);
-  item->fixed = TRUE;
-  item->fixed_bin = bin;
-  item->fixed_at = at;
-  g_ptr_array_add (self->items, item);
 }
 
 /* ---- layouts --------------------------------------------------------------------------------- */
@@ -374,6 +161,31 @@ lay_out (HutOutlinePack *self,
     }
   rate_layout (self, bins, layout);
   return TRUE;
+}
+
+/* A layout of places that were found another way. @places: (transfer full) */
+static Layout
+layout_from_places (HutOutlinePack *self,
+                    GArray *places)
+{
+  g_autoptr(GPtrArray) bins = g_ptr_array_new_with_free_func (bin_free);
+  Layout layout = { .places = places };
+
+  for (guint i = 0; i < places->len; i++)
+    {
+      const HutOutlinePlace place = g_array_index (places, HutOutlinePlace, i);
+      const HutPackBest best = {
+        .found = TRUE,
+        .way = hut_pack_item_find_way (g_ptr_array_index (self->items, i), place.way),
+        .at = place.at,
+      };
+
+      while (bins->len <= place.bin)
+        append_bin (bins);
+      rest (self, bins, place.bin, i, &best, places);
+    }
+  rate_layout (self, bins, &layout);
+  return layout;
 }
 
 static gboolean
@@ -501,6 +313,16 @@ search_try (HutOutlinePack *self,
 }
 
 static gboolean
+may_go_on (const HutOutlinePack *self,
+           guint64 work_limit,
+           const HutPackWatch *watch)
+{
+  return self->work < work_limit
+         && (watch == NULL || watch->go_on == NULL
+             || watch->go_on ((double) self->work / (double) work_limit, watch->user_data));
+}
+
+static gboolean
 search_goes_on (const HutOutlinePack *self,
                 const Search *search,
                 guint64 work_limit,
@@ -509,10 +331,51 @@ search_goes_on (const HutOutlinePack *self,
   const guint idle_max
       = search->layout.bin_count <= bin_bound (self) ? IDLE_ROUNDS_AT_BOUND : IDLE_ROUNDS;
 
-  if (self->work >= work_limit || search->idle > idle_max)
-    return FALSE;
-  return watch == NULL || watch->go_on == NULL
-         || watch->go_on ((double) self->work / (double) work_limit, watch->user_data);
+  return search->idle <= idle_max && may_go_on (self, work_limit, watch);
+}
+
+/* Bins are dropped as long as that comes out within the work. */
+static void
+drop_bins (HutOutlinePack *self,
+           Search *search,
+           HutLot *lot,
+           guint64 work_limit,
+           const HutPackWatch *watch)
+{
+  while (search->layout.bin_count > bin_bound (self) && self->work < work_limit)
+    {
+      GArray *places = g_array_copy (search->layout.places);
+
+      if (!hut_outline_pack_drop_bin (self, places, hut_lot_next (lot), work_limit, watch))
+        {
+          g_array_unref (places);
+          return;
+        }
+      layout_clear (&search->layout);
+      search->layout = layout_from_places (self, places);
+      search->idle = 0;
+    }
+}
+
+/* The best order is shaken until nothing comes of it any more. */
+static void
+shake (HutOutlinePack *self,
+       Search *search,
+       HutLot *lot,
+       guint64 work_limit,
+       const HutPackWatch *watch)
+{
+  g_autofree guint *order = g_new0 (guint, search->count + 1);
+
+  while (search_goes_on (self, search, work_limit, watch))
+    {
+      const gboolean other_rule = hut_lot_ratio (lot) < HUT_RULE_CHANGE_SHARE;
+
+      memcpy (order, search->order, search->count * sizeof *order);
+      shake_order (lot, order, search->count);
+      search_try (self, search, order,
+                  other_rule ? (HutPlaceRule) hut_lot_below (lot, HUT_RULE_COUNT) : search->rule);
+    }
 }
 
 GArray *
@@ -539,15 +402,14 @@ hut_outline_pack_run (HutOutlinePack *self,
       search_try (self, &search, order, i % HUT_RULE_COUNT);
       more = search_goes_on (self, &search, work_limit, watch);
     }
-  while (more && search.count > 1)
+  if (search.count < 2 || !may_go_on (self, work_limit, watch))
+    return search.layout.places;
+  drop_bins (self, &search, &lot, self->work + (work_limit - self->work) / 2, watch);
+  shake (self, &search, &lot, work_limit, watch);
+  for (guint64 before = 0; before != self->work && may_go_on (self, work_limit, watch);)
     {
-      const gboolean other_rule = hut_lot_ratio (&lot) < HUT_RULE_CHANGE_SHARE;
-
-      memcpy (order, search.order, search.count * sizeof *order);
-      shake_order (&lot, order, search.count);
-      search_try (self, &search, order,
-                  other_rule ? (HutPlaceRule) hut_lot_below (&lot, HUT_RULE_COUNT) : search.rule);
-      more = search_goes_on (self, &search, work_limit, watch);
+      before = self->work;
+      drop_bins (self, &search, &lot, work_limit, watch);
     }
   return search.layout.places;
 }

@@ -72,7 +72,7 @@ void hut_outline_pack_add_fixed (HutOutlinePack *self,
  *
  * Items are put, one after the other, at the best of the corners that the free room has, in the
  * first bin with room: for several orders and rules, then for the best of these with some items moved
- * in the order. Fewer bins are better, then less material in the last one, then a smaller box
+ * in the order; a bin that the area does not ask for is emptied into the others (hut-separate.h). Fewer bins are better, then less material in the last one, then a smaller box
  * around that. Deterministic: it depends on the items, their order and @work_limit only, unless @watch stops it.
  *
  * Returns: (transfer full) (element-type HutOutlinePlace): per item; shapes overlap and boxes leave
@@ -82,3 +82,20 @@ void hut_outline_pack_add_fixed (HutOutlinePack *self,
 GArray *hut_outline_pack_run (HutOutlinePack *self,
                               guint64 work_limit,
                               const HutPackWatch *watch) G_GNUC_WARN_UNUSED_RESULT;
+
+/**
+ * hut_outline_pack_run_strip:
+ * @work_limit: as for hut_outline_pack_run ()
+ * @watch: (nullable): may stop it
+ * @length_mm: (out): how much of the width is used, mm
+ *
+ * All items, none of them fixed, in one bin that is used from u = 0 on, as little as may be of its
+ * width. Deterministic unless stopped.
+ *
+ * Returns: (transfer full) (element-type HutOutlinePlace): per item; empty when no layout was found
+ *   within the work or before it was stopped, or none exists within the width
+ */
+GArray *hut_outline_pack_run_strip (HutOutlinePack *self,
+                                    guint64 work_limit,
+                                    const HutPackWatch *watch,
+                                    double *length_mm) G_GNUC_WARN_UNUSED_RESULT;

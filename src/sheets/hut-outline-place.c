@@ -21,17 +21,17 @@ typedef struct
   HutOutlinePack *pack;
   const HutPackBin *bin;
   const HutPackShape *shape;
-  const HutNoFit **no_fits; /* per resting shape */
+  HutNoFit **no_fits; /* per resting shape */
   guint way;
   HutPlaceRule rule;
   double room_u_mm, room_v_mm; /* how far the corner may go */
   HutPackBest *best;
 } Look;
 
-static const HutNoFit *
-get_no_fit (HutOutlinePack *self,
-            guint resting,
-            guint moving)
+HutNoFit *
+hut_outline_pack_get_no_fit (HutOutlinePack *self,
+                             guint resting,
+                             guint moving)
 {
   const gint64 key = (gint64) resting << 32 | moving;
   HutNoFit *no_fit = g_hash_table_lookup (self->no_fits, &key);
@@ -125,12 +125,12 @@ collect_walls (const Look *look,
   for (guint i = 0; i < look->bin->resting->len; i++)
     {
       const HutPoint at = g_array_index (look->bin->resting, HutPackResting, i).at;
-      const HutNoFit *no_fit = look->no_fits[i];
+      const GArray *own_walls = hut_no_fit_get_walls (look->no_fits[i]);
 
-      look->pack->work += no_fit->walls->len;
-      for (guint k = 0; k < no_fit->walls->len; k++)
+      look->pack->work += own_walls->len;
+      for (guint k = 0; k < own_walls->len; k++)
         {
-          const HutWall wall = g_array_index (no_fit->walls, HutWall, k);
+          const HutWall wall = g_array_index (own_walls, HutWall, k);
           const HutPoint a = { wall.a.u + at.u, wall.a.v + at.v };
           const HutPoint b = { wall.b.u + at.u, wall.b.v + at.v };
           const HutWall placed = a.u <= b.u ? (HutWall) { a, b } : (HutWall) { b, a };
@@ -228,7 +228,7 @@ hut_outline_pack_find_place (HutOutlinePack *self,
             HutPlaceRule rule,
             HutPackBest *best)
 {
-  g_autofree const HutNoFit **no_fits = g_new (const HutNoFit *, bin->resting->len + 1);
+  g_autofree HutNoFit **no_fits = g_new (HutNoFit *, bin->resting->len + 1);
 
   best->found = FALSE;
   if (bin->load_mm2 + item->area_mm2
@@ -251,8 +251,8 @@ hut_outline_pack_find_place (HutOutlinePack *self,
       };
 
       for (guint k = 0; k < bin->resting->len; k++)
-        no_fits[k] = get_no_fit (self, g_array_index (bin->resting, HutPackResting, k).shape,
-                                 shape_index);
+        no_fits[k] = hut_outline_pack_get_no_fit (
+          self, g_array_index (bin->resting, HutPackResting, k).shape, shape_index);
       try_place (&look, (HutPoint) { 0.0, 0.0 });
       try_place (&look, (HutPoint) { look.room_u_mm, 0.0 });
       try_place (&look, (HutPoint) { 0.0, look.room_v_mm });

@@ -68,9 +68,30 @@ typedef struct
   double first, second; /* the rule's numbers */
 } HutPackBest;
 
+/* Index in the item's ways of the one that the caller gave as @given. */
+guint hut_pack_item_find_way (const HutPackItem *self, guint given);
+
+/**
+ * hut_outline_pack_drop_bin:
+ * @places: (inout) (element-type HutOutlinePlace): a whole layout
+ *
+ * Empties the bin that has least in it, of those behind the fixed items, into the others and moves
+ * what overlaps apart.
+ *
+ * Returns: TRUE when that came out: @places has one bin less; FALSE, with @places untouched, when it
+ *   did not within the work or there is no such bin
+ */
+gboolean hut_outline_pack_drop_bin (HutOutlinePack *self,
+                                    GArray *places,
+                                    guint64 seed,
+                                    guint64 work_limit,
+                                    const HutPackWatch *watch);
+
 /* The best place of the item in the bin, over all its ways; FALSE when there is no room. */
 gboolean hut_outline_pack_find_place (HutOutlinePack *self,
                                       const HutPackBin *bin,
                                       const HutPackItem *item,
                                       HutPlaceRule rule,
                                       HutPackBest *best);
+/* Where @moving may not lie beside @resting (shape indices); made once. */
+HutNoFit *hut_outline_pack_get_no_fit (HutOutlinePack *self, guint resting, guint moving);

@@ -46,7 +46,7 @@ rectangles_forbid_the_sum_of_their_sizes (void **state)
   assert_near_mm (no_fit->bounds.u1, 100.0, 1e-12);
   assert_near_mm (no_fit->bounds.v0, -20.0, 1e-12);
   assert_near_mm (no_fit->bounds.v1, 50.0, 1e-12);
-  assert_int_equal (no_fit->walls->len, 4);
+  assert_int_equal (hut_no_fit_get_walls (no_fit)->len, 4);
   assert_true (hut_no_fit_forbids (no_fit, (HutPoint) { 99.999, 49.999 }));
   assert_false (hut_no_fit_forbids (no_fit, (HutPoint) { 100, 10 }));
   assert_false (hut_no_fit_forbids (no_fit, (HutPoint) { -30, 10 }));
@@ -79,13 +79,33 @@ exact_fit_is_kept_and_has_a_wall_that_leads_to_it (void **state)
 
   assert_false (hut_no_fit_forbids (no_fit, (HutPoint) { 20, 20 }));
   assert_true (hut_no_fit_forbids (no_fit, (HutPoint) { 20.001, 20 }));
-  for (guint i = 0; i < no_fit->walls->len; i++)
+  for (guint i = 0; i < hut_no_fit_get_walls (no_fit)->len; i++)
     {
-      const HutPoint a = g_array_index (no_fit->walls, HutWall, i).a;
+      const HutPoint a = g_array_index (hut_no_fit_get_walls (no_fit), HutWall, i).a;
 
       found |= hut_point_distance_mm (a, (HutPoint) { 20, 20 }) < 1e-5;
     }
   assert_true (found);
+}
+
+/* Two squares of 10: the shifts that overlap are 20 x 20 about 0. At (4, 1) the way out is 6 to the
+ * right; at (10, 0) they touch. */
+static void
+depth_is_the_way_out_of_the_piece (void **state)
+{
+  g_autoptr(HutConvexSet) square = hut_convex_set_new ();
+  const HutPoint corners[] = { { 0, 0 }, { 10, 0 }, { 10, 10 }, { 0, 10 } };
+  HutPoint out = { 7, 7 };
+
+  hut_convex_set_append (square, corners, G_N_ELEMENTS (corners));
+
+  g_autoptr(HutNoFit) no_fit = hut_no_fit_new (square, square);
+
+  assert_near_mm (hut_no_fit_depth_mm (no_fit, (HutPoint) { 10, 0 }, &out), 0.0, 0.0);
+  assert_near_mm (out.u, 7.0, 0.0);
+  assert_near_mm (hut_no_fit_depth_mm (no_fit, (HutPoint) { 4, 1 }, &out), 6.0, 1e-9);
+  assert_near_mm (out.u, 1.0, 1e-9);
+  assert_near_mm (out.v, 0.0, 1e-9);
 }
 
 /* No wall runs inside a piece: its middle is a free shift. */
@@ -96,10 +116,10 @@ walls_are_free_shifts (void **state)
   g_autoptr(HutConvexSet) moving = frame ();
   g_autoptr(HutNoFit) no_fit = hut_no_fit_new (resting, moving);
 
-  assert_true (no_fit->walls->len >= 4);
-  for (guint i = 0; i < no_fit->walls->len; i++)
+  assert_true (hut_no_fit_get_walls (no_fit)->len >= 4);
+  for (guint i = 0; i < hut_no_fit_get_walls (no_fit)->len; i++)
     {
-      const HutWall *wall = &g_array_index (no_fit->walls, HutWall, i);
+      const HutWall *wall = &g_array_index (hut_no_fit_get_walls (no_fit), HutWall, i);
 
       assert_false (hut_no_fit_forbids (no_fit, (HutPoint) { (wall->a.u + wall->b.u) / 2.0,
                                                              (wall->a.v + wall->b.v) / 2.0 }));
@@ -168,6 +188,7 @@ main (void)
     cmocka_unit_test (rectangles_forbid_the_sum_of_their_sizes),
     cmocka_unit_test (hole_takes_what_fits_into_it),
     cmocka_unit_test (exact_fit_is_kept_and_has_a_wall_that_leads_to_it),
+    cmocka_unit_test (depth_is_the_way_out_of_the_piece),
     cmocka_unit_test (walls_are_free_shifts),
     cmocka_unit_test (forbidden_shifts_of_random_shapes_are_those_at_which_geos_finds_an_overlap),
   };
