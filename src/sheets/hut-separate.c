@@ -21,7 +21,7 @@
 #define NEAR_RATIO 0.5
 /* Of these the best are improved (count). */
 #define CHOICES 3
-/* First and last step along the axes, in shorter sides of the box; and how steps change (ratios). */
+/* First and last step along the axes, in shorter sides of the box; how steps change (ratios). */
 #define FIRST_STEP_RATIO 0.08
 #define LAST_STEP_RATIO 0.0005
 #define LONGER_RATIO 1.1

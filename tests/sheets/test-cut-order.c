@@ -1,6 +1,7 @@
 /* tests/sheets/test-cut-order.c: in which order closed paths are cut, and where each begins.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "sheets/hut-cut-order.h"
+#include "bench/hut-tour.h"
 #include "hut-assert.h"
 #include "hut-random.h"
 
@@ -96,50 +97,6 @@ row_is_cut_from_one_end_to_the_other (void **state)
   assert_near_mm (hut_cut_order_travel_mm (paths, steps, (HutPoint) { 0, 0 }), 80.0, 1e-9);
 }
 
-/* Always to the nearest start of a path that may be cut: the way that must not be exceeded. */
-static double
-nearest_way_mm (const GPtrArray *paths,
-                const guint *ranks)
-{
-  g_autofree gboolean *done = g_new0 (gboolean, paths->len + 1);
-  HutPoint at = { 0, 0 };
-  double way_mm = 0.0;
-
-  for (guint i = 0; i < paths->len; i++)
-    {
-      double best_mm = G_MAXDOUBLE;
-      guint best = 0;
-      HutPoint best_at = at;
-
-      for (guint k = 0; k < paths->len; k++)
-        {
-          gboolean ready = !done[k];
-
-          for (guint m = 0; ready && m < paths->len; m++)
-            if (m != k && !done[m])
-              ready = ranks[m] > ranks[k]
-                      || (ranks[m] == ranks[k]
-                          && !hut_path_contains (paths->pdata[k],
-                                                 hut_path_get (paths->pdata[m], 0)->p));
-          for (guint corner = 0; ready && corner < hut_path_get_count (paths->pdata[k]); corner++)
-            {
-              const HutPoint p = hut_path_get (paths->pdata[k], corner)->p;
-
-              if (hut_point_distance_mm (at, p) < best_mm)
-                {
-                  best_mm = hut_point_distance_mm (at, p);
-                  best = k;
-                  best_at = p;
-                }
-            }
-        }
-      done[best] = TRUE;
-      way_mm += best_mm;
-      at = best_at;
-    }
-  return way_mm;
-}
-
 /* Parts with holes on a grid of cells, so that nothing crosses. Returns the ranks. */
 static guint *
 add_random_parts (GPtrArray *paths,
@@ -190,7 +147,7 @@ random_sheets_are_cut_whole_by_the_rules_and_no_longer_than_by_nearest_neighbour
       g_autoptr(GArray) steps = hut_cut_order_new (paths, ranks, (HutPoint) { 0, 0 });
       g_autoptr(GArray) again = hut_cut_order_new (paths, ranks, (HutPoint) { 0, 0 });
       const double mm = hut_cut_order_travel_mm (paths, steps, (HutPoint) { 0, 0 });
-      const double limit_mm = nearest_way_mm (paths, ranks);
+      const double limit_mm = hut_tour_nearest_mm (paths, ranks);
 
       assert_int_equal (steps->len, paths->len);
       assert_memory_equal (steps->data, again->data, steps->len * sizeof (HutCutStep));
