@@ -4,6 +4,7 @@
 #include "config.h"
 #include "physics/hut-enclosure-air.h"
 #include "physics/hut-fitting.h"
+#include "physics/hut-hood.h"
 #include "physics/hut-orifice.h"
 #include "physics/hut-purge.h"
 #include "physics/hut-unit.h"
@@ -14,7 +15,89 @@
 /* What is left when a box counts as cleared, ratio: as published tables have it. */
 #define CLEARED_RATIO 0.01
 
-const HutAirGuess hut_air_guess_usual = { 2, 2, HUT_MIXING_USUAL_RATIO, 20, 0 };
+/* So much that no flow of a bench loses anything there. */
+#define WIDE_OPEN_M2 1e6
+#define FLAP_PA 5.0
+#define GRILLE_OPEN_RATIO 0.6
+
+const HutAirGuess hut_air_guess_usual = {
+  .hose_m = 2,
+  .bends = 2,
+  .mixing_ratio = HUT_MIXING_USUAL_RATIO,
+  .temperature_c = 20,
+  .altitude_m = 0,
+  .roughness_m = HUT_ROUGHNESS_HOSE_EXTENDED_M,
+  .exit_loss_ratio = 1,
+};
+
+/* ---- what the design says -------------------------------------------------------------------- */
+
+gboolean
+hut_duct_is_told (const HutDesign *design)
+{
+  const HutDuct *duct = &design->shell.duct;
+
+  return HUT_IS_KNOWN (duct->length_mm)
+         && (duct->length_mm == 0
+             || (duct->kind != HUT_DUCT_UNKNOWN && hut_duct_diameter_m (design) > 0));
+}
+
+double
+hut_duct_diameter_m (const HutDesign *design)
+{
+  const HutMachine *machine = &design->machine;
+
+  if (HUT_IS_KNOWN (design->shell.duct.diameter_mm))
+    return design->shell.duct.diameter_mm * M_PER_MM;
+  for (guint i = 0; i < machine->services->len; i++)
+    {
+      const HutService *service = g_ptr_array_index (machine->services, i);
+
+      if (service->kind == HUT_SERVICE_DUCT && service->line_mm > 0)
+        return service->line_mm * M_PER_MM;
+    }
+  return 0;
+}
+
+static double
+roughness_m (HutDuctKind kind)
+{
+  switch (kind)
+    {
+    case HUT_DUCT_RIGID:
+      return HUT_ROUGHNESS_SMOOTH_PLASTIC_M;
+    case HUT_DUCT_SLACK_HOSE:
+      return HUT_ROUGHNESS_HOSE_SLACK_M;
+    case HUT_DUCT_HOSE:
+    case HUT_DUCT_UNKNOWN:
+    default:
+      return HUT_ROUGHNESS_HOSE_EXTENDED_M;
+    }
+}
+
+HutAirGuess
+hut_air_guess_of (const HutDesign *design)
+{
+  HutAirGuess guess = hut_air_guess_usual;
+  const HutDuct *duct = &design->shell.duct;
+
+  if (HUT_IS_KNOWN (design->room_mm.temperature_c))
+    guess.temperature_c = design->room_mm.temperature_c;
+  if (HUT_IS_KNOWN (design->room_mm.altitude_m))
+    guess.altitude_m = design->room_mm.altitude_m;
+  if (HUT_IS_KNOWN (duct->diameter_mm))
+    guess.diameter_m = duct->diameter_mm * M_PER_MM;
+  if (!hut_duct_is_told (design))
+    return guess;
+  guess.hose_m = duct->length_mm * M_PER_MM;
+  guess.bends = duct->bends;
+  guess.roughness_m = roughness_m (duct->kind);
+  if (duct->exit == HUT_EXIT_GRILLE)
+    guess.exit_loss_ratio += hut_thick_grille_loss_ratio (GRILLE_OPEN_RATIO);
+  if (duct->exit == HUT_EXIT_FLAP && guess.hose_m > 0)
+    guess.fixed_pa = FLAP_PA;
+  return guess;
+}
 
 /* ---- fans ---------------------------------------------------------------------------------- */
 
@@ -122,8 +205,8 @@ open_ratio (const HutAssembly *assembly,
 }
 
 /* The gap runs along the sides of the enclosure where the lid has a seam. */
-static double
-seam_m2 (const HutAssembly *assembly)
+double
+hut_enclosure_seam_m (const HutAssembly *assembly)
 {
   const HutShell *shell = &assembly->design->shell;
   const HutVec3 outer = assembly->outer_mm;
@@ -134,7 +217,13 @@ seam_m2 (const HutAssembly *assembly)
       length_mm += shell->lid == HUT_LID_FRONT
                        ? (side == HUT_SIDE_LEFT || side == HUT_SIDE_RIGHT ? outer.z : outer.x)
                        : (side == HUT_SIDE_LEFT || side == HUT_SIDE_RIGHT ? outer.y : outer.x);
-  return length_mm * shell->seam_gap_mm * M2_PER_MM2;
+  return length_mm * M_PER_MM;
+}
+
+static double
+seam_m2 (const HutAssembly *assembly)
+{
+  return hut_enclosure_seam_m (assembly) * assembly->design->shell.seam_gap_mm * M_PER_MM;
 }
 
 static double
@@ -163,26 +252,24 @@ typedef struct
   double intake_m2, seam_m2;
 } Model;
 
-/* The hose is as wide as the duct that leaves the machine; without one there is no hose. */
+/* Without a width there is no duct. */
 static HutDuctRun
-run_of (const HutMachine *machine,
+run_of (const HutDesign *design,
         const HutAirGuess *guess)
 {
-  for (guint i = 0; i < machine->services->len; i++)
-    {
-      const HutService *service = g_ptr_array_index (machine->services, i);
+  const double diameter_m
+      = guess->diameter_m > 0 ? guess->diameter_m : hut_duct_diameter_m (design);
 
-      if (service->kind == HUT_SERVICE_DUCT && service->line_mm > 0 && guess->hose_m > 0)
-        return (HutDuctRun) {
-          .diameter_m = service->line_mm * M_PER_MM,
-          .length_m = guess->hose_m,
-          .roughness_m = HUT_ROUGHNESS_HOSE_EXTENDED_M,
-          .loss_ratio = hut_fitting_loss_ratio (HUT_FITTING_ENTRY_FLUSH)
-                        + guess->bends * hut_fitting_loss_ratio (HUT_FITTING_ELBOW)
-                        + hut_fitting_loss_ratio (HUT_FITTING_EXIT),
-        };
-    }
-  return (HutDuctRun) { 0 };
+  if (!(diameter_m > 0) || !(guess->hose_m > 0))
+    return (HutDuctRun) { 0 };
+  return (HutDuctRun) {
+    .diameter_m = diameter_m,
+    .length_m = guess->hose_m,
+    .roughness_m = guess->roughness_m,
+    .loss_ratio = hut_fitting_loss_ratio (HUT_FITTING_ENTRY_FLUSH)
+                  + guess->bends * hut_fitting_loss_ratio (HUT_FITTING_ELBOW)
+                  + guess->exit_loss_ratio * hut_fitting_loss_ratio (HUT_FITTING_EXIT),
+  };
 }
 
 static void
@@ -199,12 +286,13 @@ model_init (Model *self,
       self->intake_m2 += open_ratio (assembly, hole) * hole_m2 (hole);
     }
   self->seam_m2 = seam_m2 (assembly);
-  self->run = run_of (&assembly->design->machine, guess);
+  self->run = run_of (assembly->design, guess);
   self->system = (HutAirSystem) {
     .air = hut_air_in_room (guess->temperature_c, guess->altitude_m),
     .intake_m2 = HUT_DISCHARGE_SHARP_RATIO * (self->intake_m2 + self->seam_m2),
     .runs = &self->run,
     .n_runs = self->run.diameter_m > 0 ? 1 : 0,
+    .fixed_pa = guess->fixed_pa,
   };
 }
 
@@ -250,4 +338,56 @@ hut_enclosure_air_find (const HutAssembly *assembly,
     }
   model_clear (&model);
   return air;
+}
+
+GArray *
+hut_enclosure_air_curves (const HutAssembly *assembly,
+                          const HutAirGuess *guess,
+                          guint n)
+{
+  GArray *curves = g_array_new (FALSE, FALSE, sizeof (HutAirCurvePoint));
+  Model model;
+
+  g_return_val_if_fail (assembly != NULL && guess != NULL && n >= 2, curves);
+
+  if (!assembly->whole)
+    return curves;
+  model_init (&model, assembly, guess);
+  for (guint i = 0; i < n && model.fans->len > 0; i++)
+    {
+      const double flow_m3_s
+          = hut_fans_free_m3_s (model_fans (&model), model.fans->len) * i / (n - 1);
+      const HutAirCurvePoint point = {
+        flow_m3_s,
+        hut_fans_pressure_pa (model_fans (&model), model.fans->len, flow_m3_s,
+                              model.system.air.density_kg_m3),
+        hut_air_system_pressure_pa (&model.system, flow_m3_s),
+      };
+
+      g_array_append_val (curves, point);
+    }
+  model_clear (&model);
+  return curves;
+}
+
+double
+hut_enclosure_air_hold_m2 (const HutAssembly *assembly,
+                           const HutAirGuess *guess)
+{
+  const double speed_m_s = HUT_HOLD_VELOCITY_M_S / HUT_DISCHARGE_SHARP_RATIO;
+  HutOperatingPoint point = { 0 };
+  Model model;
+
+  g_return_val_if_fail (assembly != NULL && guess != NULL, 0);
+
+  if (!assembly->whole)
+    return 0;
+  model_init (&model, assembly, guess);
+  model.system.fixed_pa
+      += hut_velocity_pressure_pa (speed_m_s, model.system.air.density_kg_m3);
+  model.system.intake_m2 = WIDE_OPEN_M2;
+  if (!hut_operating_point_find (model_fans (&model), model.fans->len, &model.system, &point))
+    point.flow_m3_s = 0;
+  model_clear (&model);
+  return point.flow_m3_s / HUT_HOLD_VELOCITY_M_S;
 }

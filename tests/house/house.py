@@ -12,7 +12,7 @@ import tempfile
 ROOT = pathlib.Path(os.environ.get("HUT_SOURCE_ROOT") or pathlib.Path(__file__).parents[2])
 
 # Lowest first; DESIGN: a file includes from its own layer and from lower ones.
-LAYERS = ("geom", "format", "catalog", "design", "assembly", "physics", "checks", "sheets", "draw", "export",
+LAYERS = ("geom", "format", "catalog", "design", "assembly", "physics", "engineering", "checks", "sheets", "draw", "export",
           "cli", "app")
 # The layers that make the core library: pure, without GTK, free of locale, clock and environment.
 CORE = LAYERS[:LAYERS.index("cli")]
