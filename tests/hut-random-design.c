@@ -315,6 +315,21 @@ fill_bed (HutRandom *random,
   cutter->bed_depth_mm = hut_random_typed (random, least_mm, most_mm);
 }
 
+/* Lead-ins and tabs are for the tests that mean them: paths would not be outlines any more. */
+static void
+fill_cutting (HutRandom *random,
+              HutCutter *cutter)
+{
+  if (hut_random_chance (random, 0.5))
+    return;
+  cutter->travel_mm_min = round (hut_random_octaves (random, 500.0, 30000.0));
+  cutter->acceleration_mm_s2 = round (hut_random_octaves (random, 50.0, 5000.0));
+  cutter->plunge_mm_min = round (hut_random_octaves (random, 50.0, 1000.0));
+  cutter->spindle_rpm = round (hut_random_octaves (random, 5000.0, 30000.0));
+  cutter->safe_mm = hut_random_typed (random, 2.0, 20.0);
+  cutter->through_mm = hut_random_typed (random, 0.0, 1.0);
+}
+
 static void
 fill_shell (HutRandom *random,
             HutShell *shell,
@@ -442,6 +457,7 @@ hut_random_design_with (guint64 seed,
   hut_random_placing_clear (&placing);
   add_spots (&random, design);
   fill_work (&random, design);
+  fill_cutting (&random, &design->cutter);
   return design;
 }
 

@@ -108,13 +108,12 @@ show_gcode (HutCutPage *self)
 {
   const gboolean laser = cuts_with_laser (self);
 
-  gtk_widget_set_sensitive (GTK_WIDGET (self->gcode), laser);
   gtk_label_set_text (
       self->gcode_why,
       laser ? _("For the controller of a laser, with the speed, power and passes of the recipe. "
                 "Try it with the beam off first.")
-            : _("Only for lasers: your cutter is a router, whose plunges, depth per pass and "
-                "spindle are in no recipe here. Its own software reads SVG or DXF."));
+            : _("For the controller of a router, with the speed and passes of the recipe and the "
+                "spindle of your cutter. Run it in the air first, without a sheet."));
 }
 
 static HutFormats
@@ -126,9 +125,7 @@ chosen_formats (HutCutPage *self)
   formats |= gtk_check_button_get_active (self->dxf) ? HUT_FORMAT_DXF : 0;
   formats |= gtk_check_button_get_active (self->csv) ? HUT_FORMAT_CSV : 0;
   formats |= gtk_check_button_get_active (self->dxf_r12) ? HUT_FORMAT_DXF_R12 : 0;
-  /* Without a laser the choice stands, and waits for one. */
-  if (gtk_check_button_get_active (self->gcode) && cuts_with_laser (self))
-    formats |= HUT_FORMAT_GCODE;
+  formats |= gtk_check_button_get_active (self->gcode) ? HUT_FORMAT_GCODE : 0;
   if (gtk_check_button_get_active (self->pdf))
     formats |= PAPERS[MIN (gtk_drop_down_get_selected (self->paper), G_N_ELEMENTS (PAPERS) - 1)];
   return (HutFormats)formats;

@@ -26,7 +26,9 @@ struct _HutMeasurePage
       *room_temperature, *altitude;
   GtkDropDown *cutter_kind;
   HutNumberEntry *bed_width, *bed_depth, *margin, *part_gap;
-  GtkSwitch *any_angle;
+  GtkSwitch *any_angle, *tabs;
+  HutNumberEntry *lead_in, *travel, *acceleration, *plunge, *spindle, *safe, *through;
+  GtkWidget *router_fields;
   GtkExpander *work_section, *bodies_section, *services_section, *stocks_section;
   GtkBox *bodies, *services, *stocks;
 
@@ -74,6 +76,7 @@ on_derived (HutMeasurePage *self)
   hut_item_rows_sync (self->bodies, bodies, new_body_row, self->session);
   hut_item_rows_sync (self->services, services, new_service_row, self->session);
   hut_item_rows_sync (self->stocks, stocks, new_stock_row, self->session);
+  gtk_widget_set_visible (self->router_fields, design->cutter.kind == HUT_CUTTER_ROUTER);
 }
 
 static void
@@ -121,6 +124,20 @@ bind_work (GtkWidgetClass *widget_class)
 }
 
 static void
+bind_cutting (GtkWidgetClass *widget_class)
+{
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, tabs);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, lead_in);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, travel);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, acceleration);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, plunge);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, spindle);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, safe);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, through);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, router_fields);
+}
+
+static void
 hut_measure_page_class_init (HutMeasurePageClass *class)
 {
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
@@ -140,6 +157,7 @@ hut_measure_page_class_init (HutMeasurePageClass *class)
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, margin);
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, part_gap);
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, any_angle);
+  bind_cutting (widget_class);
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, bodies_section);
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, services_section);
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, stocks_section);
@@ -173,6 +191,22 @@ bind_work_fields (HutMeasurePage *self)
 }
 
 static void
+bind_cutter_fields (HutMeasurePage *self)
+{
+  hut_form_add_switch (self->form, self->any_angle, G_STRUCT_OFFSET (HutDesign, cutter.any_angle),
+                       N_ ("Parts at Any Angle"));
+  hut_form_add_switch (self->form, self->tabs, G_STRUCT_OFFSET (HutDesign, cutter.tabs),
+                       N_ ("Holding Tabs"));
+  BIND_NUMBER (lead_in, cutter.lead_in_mm, N_ ("Lead-In"));
+  BIND_NUMBER (travel, cutter.travel_mm_min, N_ ("Travel Speed"));
+  BIND_NUMBER (acceleration, cutter.acceleration_mm_s2, N_ ("Acceleration"));
+  BIND_NUMBER (plunge, cutter.plunge_mm_min, N_ ("Plunge Speed"));
+  BIND_NUMBER (spindle, cutter.spindle_rpm, N_ ("Spindle Speed"));
+  BIND_NUMBER (safe, cutter.safe_mm, N_ ("Safe Height"));
+  BIND_NUMBER (through, cutter.through_mm, N_ ("Depth Under the Sheet"));
+}
+
+static void
 bind_fields (HutMeasurePage *self)
 {
   hut_form_add_text (self->form, self->machine_name, G_STRUCT_OFFSET (HutDesign, machine.name),
@@ -198,8 +232,7 @@ bind_fields (HutMeasurePage *self)
   BIND_NUMBER (bed_depth, cutter.bed_depth_mm, N_ ("Bed Depth"));
   BIND_NUMBER (margin, cutter.margin_mm, N_ ("Bed Margin"));
   BIND_NUMBER (part_gap, cutter.part_gap_mm, N_ ("Gap Between Parts"));
-  hut_form_add_switch (self->form, self->any_angle, G_STRUCT_OFFSET (HutDesign, cutter.any_angle),
-                       N_ ("Parts at Any Angle"));
+  bind_cutter_fields (self);
 }
 
 GtkWidget *

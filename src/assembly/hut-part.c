@@ -8,6 +8,7 @@
 #include "assembly/hut-strip.h"
 #include "assembly/hut-trap.h"
 #include "geom/hut-offset.h"
+#include "geom/hut-relief.h"
 
 /* Labels are cut with a font that has capitals, digits and a few signs. */
 static char *
@@ -127,4 +128,18 @@ hut_part_dup_cut (const HutPart *self,
   const HutOffset offset = hut_offset_for_fit (self->stock->kerf_mm, self->stock->allowance_mm);
 
   return hut_region_dup_offset (self->region, &offset, error);
+}
+
+HutRegion *
+hut_part_dup_tool_way (const HutPart *self,
+                       HutCutterKind cutter,
+                       GError **error)
+{
+  g_return_val_if_fail (self != NULL, NULL);
+
+  g_autoptr(HutRegion) cut = hut_part_dup_cut (self, error);
+
+  if (cut == NULL || cutter != HUT_CUTTER_ROUTER || !(self->stock->kerf_mm > 0.0))
+    return g_steal_pointer (&cut);
+  return hut_region_dup_relieved (cut, self->stock->kerf_mm / 2.0);
 }

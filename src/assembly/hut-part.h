@@ -130,3 +130,9 @@ gboolean hut_cutter_takes_stock (const HutCutter *self, const HutStock *stock, d
 gboolean hut_rect_fits_turned (double width_mm, double height_mm, double room_width_mm, double room_height_mm, double *angle_rad);
 /* (transfer full): the tool's path round the part: kerf and fit allowance applied. */
 HutRegion *hut_part_dup_cut (const HutPart *self, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+/* (transfer full): the same as it is cut: a router, whose kerf is its tool's diameter, makes room in the
+ * inner corners (hut_region_dup_relieved ()). What is packed needs hut_part_dup_cut () only: the relief lies
+ * inside of the part. */
+HutRegion *hut_part_dup_tool_way (const HutPart *self,
+                                  HutCutterKind cutter,
+                                  GError **error) G_GNUC_WARN_UNUSED_RESULT;

@@ -130,7 +130,11 @@ cutter_equal (const HutCutter *a,
   return g_strcmp0 (a->name, b->name) == 0 && a->kind == b->kind
          && a->bed_width_mm == b->bed_width_mm && a->bed_depth_mm == b->bed_depth_mm
          && a->margin_mm == b->margin_mm && a->part_gap_mm == b->part_gap_mm
-         && !a->any_angle == !b->any_angle;
+         && !a->any_angle == !b->any_angle && a->lead_in_mm == b->lead_in_mm
+         && !a->tabs == !b->tabs && a->travel_mm_min == b->travel_mm_min
+         && a->acceleration_mm_s2 == b->acceleration_mm_s2 && a->plunge_mm_min == b->plunge_mm_min
+         && a->spindle_rpm == b->spindle_rpm && a->safe_mm == b->safe_mm
+         && a->through_mm == b->through_mm;
 }
 
 static gboolean

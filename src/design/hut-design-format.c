@@ -27,6 +27,13 @@
 #define BENDS_MAX 50
 #define STAYS_MAX 2
 #define SPRING_MAX_N 5000.0
+#define LEAD_IN_MAX_MM 50.0
+#define TRAVEL_MAX_MM_MIN 1e6
+#define ACCELERATION_MAX_MM_S2 1e5
+#define SPINDLE_MAX_RPM 100000.0
+#define SAFE_MIN_MM 1.0 /* clear of chips and of a sheet that is not flat */
+#define SAFE_MAX_MM 100.0
+#define THROUGH_MAX_MM 10.0
 
 static const char *const cutter_kinds[] = { "laser", "router", NULL };
 static const char *const lids[] = { "hood", "top", "lift-off", "front", NULL };
@@ -69,6 +76,20 @@ static const HutAttributeFormat cutter_attributes[] = {
   HUT_NUMBER (HutCutter, margin_mm, "margin", "margin of the bed", "mm", 0, MARGIN_MAX_MM),
   HUT_NUMBER (HutCutter, part_gap_mm, "part-gap", "gap between parts", "mm", 0, MARGIN_MAX_MM),
   HUT_SWITCH (HutCutter, any_angle, "any-angle", "parts at any angle"),
+  HUT_MAYBE_NUMBER (HutCutter, lead_in_mm, "lead-in", "lead-in", "mm", 0, LEAD_IN_MAX_MM, 0),
+  HUT_MAYBE_SWITCH (HutCutter, tabs, "tabs", "holding tabs"),
+  HUT_MAYBE_NUMBER (HutCutter, travel_mm_min, "travel-mm-min", "travel speed", "mm/min", 1,
+                    TRAVEL_MAX_MM_MIN, HUT_CUTTER_TRAVEL_MM_MIN),
+  HUT_MAYBE_NUMBER (HutCutter, acceleration_mm_s2, "acceleration-mm-s2", "acceleration", "mm/s2", 1,
+                    ACCELERATION_MAX_MM_S2, HUT_CUTTER_ACCELERATION_MM_S2),
+  HUT_MAYBE_NUMBER (HutCutter, plunge_mm_min, "plunge-mm-min", "plunge speed", "mm/min", 1,
+                    TRAVEL_MAX_MM_MIN, HUT_CUTTER_PLUNGE_MM_MIN),
+  HUT_MAYBE_NUMBER (HutCutter, spindle_rpm, "spindle-rpm", "spindle speed", "rpm", 1,
+                    SPINDLE_MAX_RPM, HUT_CUTTER_SPINDLE_RPM),
+  HUT_MAYBE_NUMBER (HutCutter, safe_mm, "safe-height", "safe height", "mm", SAFE_MIN_MM,
+                    SAFE_MAX_MM, HUT_CUTTER_SAFE_MM),
+  HUT_MAYBE_NUMBER (HutCutter, through_mm, "through", "depth under the sheet", "mm", 0,
+                    THROUGH_MAX_MM, HUT_CUTTER_THROUGH_MM),
 };
 
 static const HutElementFormat cutter_format = {

@@ -95,6 +95,7 @@ hut_design_new_empty (void)
   self->name = g_strdup ("");
   self->machine.name = g_strdup ("");
   self->cutter.name = g_strdup ("");
+  hut_cutter_fill_usual (&self->cutter);
   self->shell.default_stock = g_strdup ("");
   self->machine.bodies = new_bodies ();
   self->machine.services = new_services ();
@@ -147,6 +148,21 @@ fill_cutter (HutCutter *self)
   self->bed_depth_mm = BED_DEPTH_MM;
   self->margin_mm = BED_MARGIN_MM;
   self->part_gap_mm = PART_GAP_MM;
+}
+
+void
+hut_cutter_fill_usual (HutCutter *self)
+{
+  g_return_if_fail (self != NULL);
+
+  self->lead_in_mm = 0.0;
+  self->tabs = FALSE;
+  self->travel_mm_min = HUT_CUTTER_TRAVEL_MM_MIN;
+  self->acceleration_mm_s2 = HUT_CUTTER_ACCELERATION_MM_S2;
+  self->plunge_mm_min = HUT_CUTTER_PLUNGE_MM_MIN;
+  self->spindle_rpm = HUT_CUTTER_SPINDLE_RPM;
+  self->safe_mm = HUT_CUTTER_SAFE_MM;
+  self->through_mm = HUT_CUTTER_THROUGH_MM;
 }
 
 /* Clear cast acrylic, 3 mm. Kerf, density and sheet: common practice, no source. */

@@ -121,7 +121,27 @@ typedef struct
   double margin_mm;      /* not usable, all round */
   double part_gap_mm;    /* least distance between parts on a sheet */
   gboolean any_angle;    /* parts may lie on the bed at any angle, not only 0 and 90 degrees */
+  /* how cuts begin and what holds parts while they are cut; 0 and FALSE as files before had it */
+  double lead_in_mm;     /* a cut begins so far from its line, in the waste; 0: on the line */
+  gboolean tabs;         /* short bridges hold parts and large waste; sized by the stock */
+  /* for the time that a sheet takes */
+  double travel_mm_min;      /* speed between cuts */
+  double acceleration_mm_s2; /* along any direction */
+  /* router */
+  double plunge_mm_min;  /* speed downwards */
+  double spindle_rpm;    /* turns a minute */
+  double safe_mm;        /* height over the sheet in which the tool travels */
+  double through_mm;     /* how deep it goes under the sheet */
 } HutCutter;
+
+/* What a cutter has where nothing else was said. Own choice: small bench machines; the first two are
+ * what such controllers are often set to on delivery (from memory). */
+#define HUT_CUTTER_TRAVEL_MM_MIN 6000.0
+#define HUT_CUTTER_ACCELERATION_MM_S2 500.0
+#define HUT_CUTTER_PLUNGE_MM_MIN 300.0
+#define HUT_CUTTER_SPINDLE_RPM 18000.0
+#define HUT_CUTTER_SAFE_MM 5.0
+#define HUT_CUTTER_THROUGH_MM 0.3
 
 typedef enum
 {
@@ -474,6 +494,9 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutBaffle, hut_baffle_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutExtra, hut_extra_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutWindow, hut_window_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutOpening, hut_opening_free)
+
+/* Sets all that a file may leave out: no lead-in, no tabs, and what HUT_CUTTER_* say. */
+void hut_cutter_fill_usual (HutCutter *self);
 
 /* Thickness as it is: mean, least and most of the readings, mm. The mean is on the grid. */
 double hut_stock_mean_mm (const HutStock *self);

@@ -235,7 +235,7 @@ hut_coupon_set (const HutDesign *design,
                    "the design has no stock “%s”; allowed: the id of one", stock);
       return FALSE;
     }
-  if (!hut_formats_check (formats, &design->cutter, error) || !hut_set_folder_check (folder, error)
+  if (!hut_formats_check (formats, error) || !hut_set_folder_check (folder, error)
       || !add_coupons (files, design, stock, formats, error)
       || !add_manifest (files, design, error)
       || !hut_set_folder_write (folder, files, 0.0, &watch, error))

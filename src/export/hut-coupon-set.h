@@ -24,7 +24,7 @@ GPtrArray *hut_coupon_dup_tool_paths (const HutCoupon *self,
  * @cancellable: (nullable)
  * @written: (out) (optional) (transfer full): names of the files, sorted
  * @error: HUT_EXPORT_ERROR_BLOCKED when no coupon fits the bed, HUT_EXPORT_ERROR_FORMAT for a stock
- *   that is not there or a format that the cutter does not take, HUT_EXPORT_ERROR_IO
+ *   that is not there or no format at all, HUT_EXPORT_ERROR_IO
  *
  * One file per stock and format, each coupon in the front left corner of a sheet, so that it can be
  * cut from what is left of another one.

@@ -162,10 +162,11 @@ append_place (GString *table,
 
 static void
 append_cut_length (GString *table,
-                   const HutPart *part)
+                   const HutPart *part,
+                   HutCutterKind cutter)
 {
   /* A part that cannot be cut has no length; that it cannot is reported by the cut files. */
-  g_autoptr(HutRegion) cut = hut_part_dup_cut (part, NULL);
+  g_autoptr(HutRegion) cut = hut_part_dup_tool_way (part, cutter, NULL);
 
   if (cut != NULL)
     append_number (table, hut_region_length_mm (cut), LENGTH_DECIMALS);
@@ -206,7 +207,7 @@ hut_write_marked_cut_list (const HutAssembly *assembly,
         continue;
       append_what (table, assembly, part);
       append_place (table, parts, sheets, i);
-      append_cut_length (table, part);
+      append_cut_length (table, part, assembly->design->cutter.kind);
       append_number (table, part_mass_kg (part), MASS_DECIMALS);
       append_note (table, find_laid (sheets, i, &sheet) == NULL, mark);
     }

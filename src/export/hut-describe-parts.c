@@ -36,7 +36,8 @@ hut_describe_part_kind (HutPartKind kind)
  * Returns: length of the cut, mm; 0 without one */
 static double
 describe_cut (HutXmlOut *out,
-              const HutPart *part)
+              const HutPart *part,
+              HutCutterKind cutter)
 {
   g_autoptr(GError) error = NULL;
   g_autoptr(HutRegion) cut = NULL;
@@ -44,7 +45,7 @@ describe_cut (HutXmlOut *out,
 
   if (part->bought)
     return 0.0;
-  cut = hut_part_dup_cut (part, &error);
+  cut = hut_part_dup_tool_way (part, cutter, &error);
   if (cut == NULL)
     {
       hut_xml_out_open (out, "no-cut");
@@ -94,7 +95,7 @@ describe_part (HutXmlOut *out,
   hut_xml_out_number (out, "volume", volume_mm3);
   hut_xml_out_numbers (out, "matrix", matrix, G_N_ELEMENTS (matrix));
   hut_describe_region (out, part->region);
-  sums->cut_mm += describe_cut (out, part);
+  sums->cut_mm += describe_cut (out, part, assembly->design->cutter.kind);
   hut_describe_marks (out, part);
   hut_xml_out_close (out);
 

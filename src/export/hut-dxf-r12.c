@@ -122,6 +122,29 @@ append_strokes (GString *file,
     }
 }
 
+static void
+append_chains (GString *file,
+               const HutToolPath *path,
+               const GPtrArray *chains)
+{
+  const char *layer = LAYER_NAMES[path->layer];
+
+  for (guint i = 0; i < chains->len; i++)
+    {
+      const GArray *chain = g_ptr_array_index (chains, i);
+
+      begin_polyline (file, layer, FALSE);
+      for (guint k = 0; k < chain->len; k++)
+        {
+          const HutSegment *segment = &g_array_index (chain, HutSegment, k);
+
+          append_vertex (file, layer, segment->start, segment->bulge);
+        }
+      append_vertex (file, layer, g_array_index (chain, HutSegment, chain->len - 1).end, 0.0);
+      end_polyline (file, layer);
+    }
+}
+
 GBytes *
 hut_write_page_dxf_r12 (const HutWritePage *page,
                         GError **error)
@@ -130,10 +153,13 @@ hut_write_page_dxf_r12 (const HutWritePage *page,
 
   GString *file = g_string_new (NULL);
   const HutRect bounds = hut_tool_paths_bounds (page->paths);
+  const char *note = hut_write_entry_note (page->cutter);
 
   hut_dxf_comment (file, "All numbers are millimetres.");
   if (page->mark != NULL)
     hut_dxf_comment (file, page->mark);
+  if (note != NULL)
+    hut_dxf_comment (file, note);
   hut_dxf_short (file, "0 SECTION|2 HEADER|9 $ACADVER|1 AC1009|9 $EXTMIN|");
   hut_dxf_point_3 (file, 10, (HutPoint) { bounds.u0, bounds.v0 });
   hut_dxf_short (file, "9 $EXTMAX|");
@@ -144,7 +170,12 @@ hut_write_page_dxf_r12 (const HutWritePage *page,
     {
       const HutToolPath *path = g_ptr_array_index (page->paths, i);
 
-      if (path->closed != NULL)
+      g_autoptr(GPtrArray) chains
+          = path->closed != NULL ? hut_tool_path_dup_chains (path, page->cutter->kind) : NULL;
+
+      if (chains != NULL)
+        append_chains (file, path, chains);
+      else if (path->closed != NULL)
         append_closed (file, path);
       else
         append_strokes (file, path);

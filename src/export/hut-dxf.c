@@ -156,8 +156,32 @@ append_strokes (GString *file,
     }
 }
 
+static void
+append_chains (GString *file,
+               guint *handle,
+               const HutToolPath *path,
+               const GPtrArray *chains)
+{
+  for (guint i = 0; i < chains->len; i++)
+    {
+      const GArray *chain = g_ptr_array_index (chains, i);
+
+      begin_polyline (file, handle, path->layer, chain->len + 1, FALSE);
+      for (guint k = 0; k <= chain->len; k++)
+        {
+          const HutSegment *segment
+              = &g_array_index (chain, HutSegment, MIN (k, chain->len - 1));
+
+          hut_dxf_point (file, 10, k < chain->len ? segment->start : segment->end);
+          if (k < chain->len && segment->bulge != 0.0)
+            hut_dxf_real (file, 42, segment->bulge, HUT_DXF_BULGE_DECIMALS);
+        }
+    }
+}
+
 static guint
-count_entities (const GPtrArray *paths)
+count_entities (const GPtrArray *paths,
+                HutCutterKind cutter)
 {
   guint count = 0;
 
@@ -165,7 +189,14 @@ count_entities (const GPtrArray *paths)
     {
       const HutToolPath *path = g_ptr_array_index (paths, i);
 
-      count += path->closed != NULL ? 1 : path->strokes->len;
+      if (path->closed == NULL)
+        count += path->strokes->len;
+      else
+        {
+          g_autoptr(GPtrArray) chains = hut_tool_path_dup_chains (path, cutter);
+
+          count += chains != NULL ? chains->len : 1;
+        }
     }
   return count;
 }
@@ -179,12 +210,15 @@ hut_write_page_dxf (const HutWritePage *page,
   const GPtrArray *paths = page->paths;
   GString *file = g_string_new (NULL);
   const HutRect bounds = hut_tool_paths_bounds (paths);
+  const char *note = hut_write_entry_note (page->cutter);
   guint handle = FIRST_HANDLE;
 
   if (page->mark != NULL)
     hut_dxf_comment (file, page->mark);
+  if (note != NULL)
+    hut_dxf_comment (file, note);
   hut_dxf_short (file, BEFORE_SEED);
-  append_handle (file, FIRST_HANDLE + count_entities (paths));
+  append_handle (file, FIRST_HANDLE + count_entities (paths, page->cutter->kind));
   hut_dxf_short (file, AFTER_SEED);
   hut_dxf_pair (file, 9, "$EXTMIN");
   hut_dxf_point_3 (file, 10, (HutPoint) { bounds.u0, bounds.v0 });
@@ -195,7 +229,12 @@ hut_write_page_dxf (const HutWritePage *page,
     {
       const HutToolPath *path = g_ptr_array_index (paths, i);
 
-      if (path->closed != NULL)
+      g_autoptr(GPtrArray) chains
+          = path->closed != NULL ? hut_tool_path_dup_chains (path, page->cutter->kind) : NULL;
+
+      if (chains != NULL)
+        append_chains (file, &handle, path, chains);
+      else if (path->closed != NULL)
         append_closed (file, &handle, path);
       else
         append_strokes (file, &handle, path);

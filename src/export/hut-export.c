@@ -37,12 +37,11 @@ typedef struct
 
 static gboolean
 check_options (const HutExportOptions *options,
-               const HutCutter *cutter,
                GError **error)
 {
   const char *const *known = hut_check_ids ();
 
-  if (!hut_formats_check (options->formats, cutter, error))
+  if (!hut_formats_check (options->formats, error))
     return FALSE;
   for (guint i = 0; options->allowed != NULL && options->allowed[i] != NULL; i++)
     if (!g_strv_contains (known, options->allowed[i]))
@@ -357,7 +356,7 @@ hut_export_set (const HutDesign *design,
   const HutSetWatch watch = { progress, user_data, cancellable };
   g_auto(Work) work = { NULL };
 
-  if (!check_options (options, &design->cutter, error)
+  if (!check_options (options, error)
       || !hut_set_watch_tell (&watch, 0.0, DESIGN_NAME, error))
     return FALSE;
   work_init (&work, design);

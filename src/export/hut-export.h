@@ -45,10 +45,10 @@ void hut_export_add_unplaced (GPtrArray *findings,
 
 /* "svg,dxf,csv" -> flags; FALSE with HUT_EXPORT_ERROR_FORMAT naming what is allowed. */
 gboolean hut_formats_parse (const char *list, HutFormats *formats, GError **error);
-/* Where none is named: the plain ones, and G-code for a laser all of whose recipes have power. */
+/* Where none is named: the plain ones, and G-code for a router, or a laser all of whose recipes have power. */
 HutFormats hut_formats_usual (const HutDesign *design);
-/* FALSE with HUT_EXPORT_ERROR_FORMAT when there is none, or one that the cutter does not take. */
-gboolean hut_formats_check (HutFormats formats, const HutCutter *cutter, GError **error);
+/* FALSE with HUT_EXPORT_ERROR_FORMAT when there is none. */
+gboolean hut_formats_check (HutFormats formats, GError **error);
 
 typedef struct
 {

@@ -93,21 +93,16 @@ hut_formats_usual (const HutDesign *design)
 {
   g_return_val_if_fail (design != NULL, HUT_FORMAT_PLAIN);
 
-  for (guint i = 0; i < design->stocks->len; i++)
+  for (guint i = 0; i < design->stocks->len && design->cutter.kind == HUT_CUTTER_LASER; i++)
     if (!(((const HutStock *) g_ptr_array_index (design->stocks, i))->power_percent > 0.0))
       return HUT_FORMAT_PLAIN;
-  return hut_gcode_check_cutter (&design->cutter, NULL)
-             ? (HutFormats) (HUT_FORMAT_PLAIN | HUT_FORMAT_GCODE)
-             : HUT_FORMAT_PLAIN;
+  return (HutFormats) (HUT_FORMAT_PLAIN | HUT_FORMAT_GCODE);
 }
 
 gboolean
 hut_formats_check (HutFormats formats,
-                   const HutCutter *cutter,
                    GError **error)
 {
-  g_return_val_if_fail (cutter != NULL, FALSE);
-
   guint known = HUT_FORMAT_CSV;
 
   for (guint i = 0; i < G_N_ELEMENTS (SHEET_FORMATS); i++)
@@ -120,5 +115,5 @@ hut_formats_check (HutFormats formats,
                    "no format is chosen; allowed: %s", names);
       return FALSE;
     }
-  return (formats & HUT_FORMAT_GCODE) == 0 || hut_gcode_check_cutter (cutter, error);
+  return TRUE;
 }

@@ -1,18 +1,25 @@
-/* src/export/hut-gcode.c: a page as G-code for the controller of a laser, in millimetres.
+/* src/export/hut-gcode.c: a page as G-code for the controller of a laser or a router, in
+ * millimetres.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Source of the language: T. Kramer, F. Proctor, E. Messina, "The NIST RS274NGC Interpreter -
  * Version 3", NISTIR 6556 (from memory); of the laser words: the documents of the open firmware
  * grbl 1.1h, "Laser Mode". Only words that all common controllers know are used.
  *
- * Invariants: the beam is off (S0) in every G0; every contour is traced as often as the recipe has
- * passes; no coordinate is outside the sheet or the bed; an arc's ends are equally far from its
- * centre as printed, within ARC_RADIUS_MM, and the angle between them as printed is the one that
- * is meant. Where rounding would break that, the arc is written as lines. */
+ * What the tool does is hut-tool-program.h; this file only writes it down. Invariants: the beam is
+ * off
+ * (S0) in every G0, and a router's G0 goes across at its safe height only; no coordinate is
+ * outside the
+ * sheet or the bed; an arc's ends are equally far from its centre as printed, within
+ * ARC_RADIUS_MM, and
+ * the angle between them as printed is the one that is meant. Where rounding would break that, the
+ * arc is
+ * written as lines. */
 #define G_LOG_DOMAIN "hut-export"
 #include "config.h"
 #include "export/hut-gcode.h"
-#include "export/hut-tool-path.h"
+#include "export/hut-tool-program.h"
+#include "export/hut-tool-tab.h"
 #include "format/hut-number.h"
 #include <math.h>
 #include <string.h>
@@ -36,17 +43,19 @@
 #define OUTSIDE_MM 0.0005
 /* S of full power: what the common controllers have as set on delivery. */
 #define POWER_FULL 1000.0
-/* Scoring, to cutting. Own choice: under a tenth of the energy that one pass puts into a
- * millimetre; to be tried on waste first, which the file says. */
-#define SCORE_SPEED_RATIO 3.0
-#define SCORE_POWER_RATIO 0.3
+/* How long the spindle gets to come up to speed, s. Own choice: most hand routers take two or
+ * three. */
+#define SPIN_UP_S 4
 
 typedef struct
 {
   GString *text;
+  const HutCutter *cutter;
   HutPoint at;       /* as printed, mm */
-  double power, speed_mm_min; /* of the contour at hand; power in S, a number to POWER_FULL */
+  double z_mm;       /* as printed */
+  double feed_mm_min; /* as printed last; 0: not yet */
   gboolean armed;    /* M4 is on */
+  gboolean travelled; /* the last move was a travel */
 } Gcode;
 
 static double
@@ -94,6 +103,46 @@ append_comment (Gcode *self,
 }
 
 static void
+append_laser_head (Gcode *self)
+{
+  append_comment (self, "Needs a laser controller in laser mode, S1000 full power, M4 dynamic.");
+  append_comment (self, "Scoring is faster and weaker than cutting: try it on waste first.");
+  append_comment (self, "Stay with the machine, extinguisher in reach; rated eyewear; smoke drawn "
+                        "off. No program knows whether a cut is safe.");
+  g_string_append (self->text, "G21 G90 G17 G94\nG54\nM5 S0\n");
+}
+
+static void
+append_router_head (Gcode *self,
+                    const HutWritePage *page)
+{
+  char tool[HUT_NUMBER_SIZE], depth[HUT_NUMBER_SIZE], tab[HUT_NUMBER_SIZE], safe[HUT_NUMBER_SIZE];
+  char speed[HUT_NUMBER_SIZE];
+  g_autofree char *tools = g_strdup_printf (
+      "Tool: %s mm measured cut width, flat end, cuts over its middle. Z0 is the upper face of the "
+      "sheet. It goes %s mm deep: a spoil board has to lie under the sheet.",
+      hut_number_fixed (tool, page->stock->kerf_mm, DECIMALS),
+      hut_number_fixed (depth, hut_tool_depth_mm (page->stock, page->cutter), DECIMALS));
+  g_autofree char *tabs = g_strdup_printf (
+      "Tabs are %s mm high.",
+      hut_number_fixed (tab, hut_tab_size (page->stock, page->cutter->kind).height_mm, DECIMALS));
+
+  append_comment (self, tools);
+  if (page->cutter->tabs)
+    append_comment (self, tabs);
+  append_comment (self, "Labels and lines to open by hand are not in here: the tool is wider than "
+                        "letters. See the drill templates.");
+  append_comment (self, "Clamps and screws stay outside of the cuts and under the safe height. "
+                        "Parts without tabs come loose: hold them another way.");
+  append_comment (self, "Run it in the air first. Guard, eye and ear protection; dust drawn off; "
+                        "stay with the machine. No program knows whether a cut is safe.");
+  g_string_append_printf (self->text, "G21 G90 G17 G94\nG54\nM5\nG0 Z%s\nM3 S%s\nG4 P%d\n",
+                          hut_number_fixed (safe, page->cutter->safe_mm, DECIMALS),
+                          hut_number_fixed (speed, page->cutter->spindle_rpm, 0), SPIN_UP_S);
+  self->z_mm = rounded_mm (page->cutter->safe_mm);
+}
+
+static void
 append_head (Gcode *self,
              const HutWritePage *page)
 {
@@ -107,64 +156,112 @@ append_head (Gcode *self,
       hut_number_fixed (thickness, hut_stock_mean_mm (stock), DECIMALS),
       hut_number_fixed (width, page->width_mm, DECIMALS),
       hut_number_fixed (depth, page->depth_mm, DECIMALS));
+  const gboolean router = page->cutter->kind == HUT_CUTTER_ROUTER;
   g_autofree char *recipe = g_strdup_printf (
-      "Recipe: %s mm/min, %s percent, passes: %u. Kerf and fit are in the path.",
+      "Recipe: %s mm/min, %s%s passes: %u. Kerf and fit are in the path.",
       hut_number_fixed (speed, stock->speed_mm_min, DECIMALS),
-      hut_number_fixed (power, stock->power_percent, 1), stock->passes);
+      router ? "" : hut_number_fixed (power, stock->power_percent, 1), router ? "" : " percent,",
+      stock->passes);
 
   append_comment (self, what);
   if (page->mark != NULL)
     append_comment (self, page->mark);
   append_comment (self, sheet);
   append_comment (self, recipe);
-  append_comment (self, "Needs a laser controller in laser mode, S1000 full power, M4 dynamic.");
-  append_comment (self, "Scoring is faster and weaker than cutting: try it on waste first.");
-  append_comment (self, "Stay with the machine, extinguisher in reach; rated eyewear; smoke drawn "
-                        "off. No program knows whether a cut is safe.");
-  g_string_append (self->text, "G21 G90 G17 G94\nG54\nM5 S0\n");
+  if (page->cutter->kind == HUT_CUTTER_ROUTER)
+    append_router_head (self, page);
+  else
+    append_laser_head (self);
 }
 
 /* ---- moves ----------------------------------------------------------------------------------- */
 
 static void
 append_at (Gcode *self,
-           HutPoint to)
+           HutPoint to,
+           double z_mm)
 {
   append_word (self, 'X', to.u, DECIMALS);
   append_word (self, 'Y', to.v, DECIMALS);
+  if (z_mm != self->z_mm)
+    append_word (self, 'Z', z_mm, DECIMALS);
   self->at = to;
+  self->z_mm = z_mm;
 }
 
-/* Beam off, to where a contour begins; there S and F are set without a move. */
 static void
-begin_contour (Gcode *self,
-               HutPoint to)
+append_feed (Gcode *self,
+             double speed_mm_min)
 {
-  const HutPoint start = { rounded_mm (to.u), rounded_mm (to.v) };
+  const double feed_mm_min = MAX (round (speed_mm_min * 10.0) / 10.0, 0.1);
 
+  if (feed_mm_min != self->feed_mm_min)
+    append_word (self, 'F', feed_mm_min, 1);
+  self->feed_mm_min = feed_mm_min;
+}
+
+static void
+append_travel (Gcode *self,
+               const HutToolMove *move)
+{
+  const HutPoint to = { rounded_mm (move->way.end.u), rounded_mm (move->way.end.v) };
+  const double z_mm = rounded_mm (move->z1_mm);
+
+  if (self->cutter->kind == HUT_CUTTER_LASER)
+    {
+      g_string_append (self->text, "G0");
+      append_at (self, to, 0.0);
+      g_string_append (self->text, " S0\n");
+      return;
+    }
+  if (z_mm != self->z_mm)
+    {
+      g_string_append (self->text, "G0");
+      append_word (self, 'Z', z_mm, DECIMALS);
+      g_string_append_c (self->text, '\n');
+      self->z_mm = z_mm;
+      return;
+    }
   g_string_append (self->text, "G0");
-  append_at (self, start);
-  g_string_append (self->text, " S0\n");
+  append_at (self, to, z_mm);
+  g_string_append_c (self->text, '\n');
+}
+
+/* Where a beam begins; there S and F are set without a move. */
+static void
+begin_beam (Gcode *self,
+            const HutToolMove *move)
+{
   if (!self->armed)
     g_string_append (self->text, "M4 S0\n");
   self->armed = TRUE;
   g_string_append (self->text, "G1");
-  append_at (self, start);
-  append_word (self, 'F', self->speed_mm_min, 1);
-  append_word (self, 'S', self->power, 0);
+  append_at (self, self->at, 0.0);
+  self->feed_mm_min = 0.0;
+  append_feed (self, move->speed_mm_min);
+  append_word (self, 'S', MAX (round (move->power_ratio * POWER_FULL), 1.0), 0);
   g_string_append_c (self->text, '\n');
 }
 
 static void
 append_line (Gcode *self,
-             HutPoint to)
+             HutPoint to,
+             double z_mm,
+             double speed_mm_min)
 {
   const HutPoint end = { rounded_mm (to.u), rounded_mm (to.v) };
+  const gboolean across = hut_point_distance_mm (end, self->at) >= STEP_MM / 2.0;
 
-  if (hut_point_distance_mm (end, self->at) < STEP_MM / 2.0)
+  z_mm = rounded_mm (z_mm);
+  if (!across && z_mm == self->z_mm)
     return;
   g_string_append (self->text, "G1");
-  append_at (self, end);
+  if (across)
+    append_at (self, end, z_mm);
+  else
+    append_word (self, 'Z', z_mm, DECIMALS);
+  self->z_mm = z_mm;
+  append_feed (self, speed_mm_min);
   g_string_append_c (self->text, '\n');
 }
 
@@ -222,7 +319,9 @@ append_true_arc (Gcode *self,
                  HutPoint to,
                  HutPoint true_centre,
                  double radius_mm,
-                 double sweep_rad)
+                 double sweep_rad,
+                 double z_mm,
+                 double speed_mm_min)
 {
   const HutPoint end = { rounded_mm (to.u), rounded_mm (to.v) };
   const gboolean clockwise = sweep_rad < 0.0;
@@ -237,23 +336,25 @@ append_true_arc (Gcode *self,
       > ARC_SWEEP_ERROR_RATIO * fabs (sweep_rad))
     return FALSE;
   g_string_append (self->text, clockwise ? "G2" : "G3");
-  append_at (self, end);
+  append_at (self, end, rounded_mm (z_mm));
   append_word (self, 'I', arm.u, DECIMALS);
   append_word (self, 'J', arm.v, DECIMALS);
+  append_feed (self, speed_mm_min);
   g_string_append_c (self->text, '\n');
   return TRUE;
 }
 
 static void
 append_arc (Gcode *self,
-            const HutSegment *arc,
+            const HutToolMove *move,
             HutPoint centre,
             double radius_mm)
 {
+  const HutSegment *arc = &move->way;
   const double sweep_rad = hut_segment_turn_rad (arc);
   const double start_rad = atan2 (arc->start.v - centre.v, arc->start.u - centre.u);
   const guint pieces = (guint) ceil (fabs (sweep_rad) / ARC_PIECE_RAD);
-  const double piece_rad = sweep_rad / pieces;
+  const double piece_rad = sweep_rad / pieces, fall_mm = move->z1_mm - move->z0_mm;
   /* Sagitta r (1 - cos (a / 2)) = CHORD_MM. */
   const double chord_rad = 2.0 * acos (MAX (1.0 - CHORD_MM / radius_mm, 0.0));
   const guint chords = (guint) ceil (fabs (piece_rad) / chord_rad);
@@ -264,87 +365,60 @@ append_arc (Gcode *self,
       const HutPoint p = { centre.u + radius_mm * cos (at_rad),
                            centre.v + radius_mm * sin (at_rad) };
       const HutPoint to = i == pieces ? arc->end : p;
+      const double z_mm = move->z0_mm + fall_mm * i / pieces;
 
-      if (append_true_arc (self, to, centre, radius_mm, piece_rad))
+      if (append_true_arc (self, to, centre, radius_mm, piece_rad, z_mm, move->speed_mm_min))
         continue;
       for (guint k = 1; k < chords; k++)
         {
-          const double chord_at_rad = at_rad - piece_rad * (1.0 - (double) k / chords);
+          const double share_ratio = 1.0 - (double) k / chords;
+          const double chord_at_rad = at_rad - piece_rad * share_ratio;
 
           append_line (self, (HutPoint) { centre.u + radius_mm * cos (chord_at_rad),
-                                          centre.v + radius_mm * sin (chord_at_rad) });
+                                          centre.v + radius_mm * sin (chord_at_rad) },
+                       z_mm - fall_mm / pieces * share_ratio, move->speed_mm_min);
         }
-      append_line (self, to);
-    }
-}
-
-static void
-append_closed (Gcode *self,
-               const HutPath *path)
-{
-  for (guint i = 0; i < hut_path_get_count (path); i++)
-    {
-      const HutSegment segment = hut_path_get_segment (path, i);
-      HutPoint centre;
-      double radius_mm;
-
-      if (segment.bulge != 0.0 && hut_segment_get_circle (&segment, &centre, &radius_mm))
-        append_arc (self, &segment, centre, radius_mm);
-      else
-        append_line (self, segment.end);
+      append_line (self, to, z_mm, move->speed_mm_min);
     }
 }
 
 /* ---- work ------------------------------------------------------------------------------------ */
 
 static void
-append_path (Gcode *self,
-             const HutWritePage *page,
-             const HutToolPath *path)
+append_cut (Gcode *self,
+            const HutToolMove *move)
 {
-  const HutStock *stock = page->stock;
-  const gboolean score = path->layer == HUT_LAYER_SCORE;
-  const guint passes = score ? 1 : stock->passes;
+  HutPoint centre;
+  double radius_mm;
 
-  self->speed_mm_min = stock->speed_mm_min * (score ? SCORE_SPEED_RATIO : 1.0);
-  self->power = MAX (round (stock->power_percent / 100.0 * POWER_FULL
-                            * (score ? SCORE_POWER_RATIO : 1.0)),
-                     1.0);
-  if (path->layer == HUT_LAYER_POCKET)
-    return; /* bored by hand: a beam along it would cut it out */
-  append_comment (self, path->id);
-  if (path->closed != NULL)
-    {
-      begin_contour (self, hut_path_get (path->closed, 0)->p);
-      for (guint pass = 0; pass < passes; pass++)
-        append_closed (self, path->closed);
-      return;
-    }
-  for (guint i = 0; i < path->strokes->len; i++)
-    {
-      const GArray *stroke = g_ptr_array_index (path->strokes, i);
-
-      begin_contour (self, g_array_index (stroke, HutPoint, 0));
-      for (guint pass = 0; pass < passes; pass++)
-        for (guint k = 1; k < stroke->len; k++) /* back on every other pass */
-          append_line (self, g_array_index (stroke, HutPoint,
-                                            pass % 2 == 0 ? k : stroke->len - 1 - k));
-    }
+  if (self->travelled && self->cutter->kind == HUT_CUTTER_LASER)
+    begin_beam (self, move);
+  if (move->way.bulge != 0.0 && hut_segment_get_circle (&move->way, &centre, &radius_mm))
+    append_arc (self, move, centre, radius_mm);
+  else
+    append_line (self, move->way.end, move->z1_mm, move->speed_mm_min);
 }
 
-gboolean
-hut_gcode_check_cutter (const HutCutter *cutter,
-                        GError **error)
+static void
+append_program (Gcode *self,
+                const HutWritePage *page)
 {
-  g_return_val_if_fail (cutter != NULL, FALSE);
+  g_autoptr(GArray) moves = hut_tool_program_new (page->paths, page->stock, page->cutter);
+  guint path = G_MAXUINT;
 
-  if (cutter->kind == HUT_CUTTER_LASER)
-    return TRUE;
-  g_set_error (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT,
-               "gcode is for lasers, and the cutter “%s” is a router: its plunges, depth per pass, "
-               "spindle and clamps are in no recipe here; allowed: svg, dxf, which the software of "
-               "the router reads", cutter->name != NULL ? cutter->name : "");
-  return FALSE;
+  for (guint i = 0; i < moves->len; i++)
+    {
+      const HutToolMove *move = &g_array_index (moves, HutToolMove, i);
+
+      if (move->path != path)
+        append_comment (self, ((HutToolPath *) g_ptr_array_index (page->paths, move->path))->id);
+      path = move->path;
+      if (move->cuts)
+        append_cut (self, move);
+      else
+        append_travel (self, move);
+      self->travelled = !move->cuts;
+    }
 }
 
 static gboolean
@@ -355,9 +429,7 @@ check_page (const HutWritePage *page,
   const double width_mm = MIN (page->width_mm, page->cutter->bed_width_mm);
   const double depth_mm = MIN (page->depth_mm, page->cutter->bed_depth_mm);
 
-  if (!hut_gcode_check_cutter (page->cutter, error))
-    return FALSE;
-  if (!(page->stock->power_percent > 0.0))
+  if (page->cutter->kind == HUT_CUTTER_LASER && !(page->stock->power_percent > 0.0))
     {
       g_set_error (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_BLOCKED,
                    "the recipe of stock “%s” has a power of 0", page->stock->id);
@@ -381,14 +453,14 @@ hut_write_page_gcode (const HutWritePage *page,
   g_return_val_if_fail (page != NULL && page->paths != NULL, NULL);
   g_return_val_if_fail (page->stock != NULL && page->cutter != NULL, NULL);
 
-  Gcode self = { .at = { 0, 0 } };
+  Gcode self = { .cutter = page->cutter };
 
   if (!check_page (page, error))
     return NULL;
   self.text = g_string_new (NULL);
   append_head (&self, page);
-  for (guint i = 0; i < page->paths->len; i++)
-    append_path (&self, page, g_ptr_array_index (page->paths, i));
-  g_string_append (self.text, "M5 S0\nG0 X0 Y0 S0\nM2\n");
+  append_program (&self, page);
+  g_string_append (self.text, page->cutter->kind == HUT_CUTTER_LASER ? "M5 S0\nG0 X0 Y0 S0\nM2\n"
+                                                                     : "M5\nG0 X0 Y0\nM2\n");
   return g_string_free_to_bytes (self.text);
 }

@@ -38,6 +38,7 @@ typedef struct
 {
   HutXmlOut *xml;
   double depth_mm;
+  HutCutterKind cutter;
 } Page;
 
 static void
@@ -131,6 +132,51 @@ dup_stroke_data (const Page *page,
   return g_string_free (text, FALSE);
 }
 
+/* Open pieces: lead-in, and the outline without its tabs. */
+static char *
+dup_chain_data (const Page *page,
+                const GPtrArray *chains)
+{
+  GString *text = g_string_new (NULL);
+
+  for (guint i = 0; i < chains->len; i++)
+    {
+      const GArray *chain = g_ptr_array_index (chains, i);
+
+      for (guint k = 0; k < chain->len; k++)
+        {
+          const HutSegment *segment = &g_array_index (chain, HutSegment, k);
+          HutPoint centre;
+          double radius_mm;
+
+          if (k == 0)
+            {
+              g_string_append (text, i > 0 ? " M " : "M ");
+              append_point (text, page, segment->start);
+            }
+          if (segment->bulge != 0.0 && hut_segment_get_circle (segment, &centre, &radius_mm))
+            append_arc (text, page, segment, centre, radius_mm);
+          else
+            {
+              g_string_append (text, " L ");
+              append_point (text, page, segment->end);
+            }
+        }
+    }
+  return g_string_free (text, FALSE);
+}
+
+static char *
+dup_data (const Page *page,
+          const HutToolPath *path,
+          const GPtrArray *chains)
+{
+  if (chains != NULL)
+    return dup_chain_data (page, chains);
+  return path->closed != NULL ? dup_closed_data (page, path->closed)
+                              : dup_stroke_data (page, path->strokes);
+}
+
 static void
 write_number (const Page *page,
               const char *name,
@@ -155,10 +201,13 @@ static void
 write_tool_path (const Page *page,
                  const HutToolPath *path)
 {
+  g_autoptr(GPtrArray) chains
+      = path->closed != NULL ? hut_tool_path_dup_chains (path, page->cutter) : NULL;
   HutPoint centre;
   double radius_mm;
 
-  if (path->closed != NULL && hut_path_get_circle (path->closed, &centre, &radius_mm))
+  if (path->closed != NULL && chains == NULL
+      && hut_path_get_circle (path->closed, &centre, &radius_mm))
     {
       hut_xml_out_open (page->xml, "circle");
       hut_xml_out_text (page->xml, "id", path->id);
@@ -168,8 +217,7 @@ write_tool_path (const Page *page,
     }
   else
     {
-      g_autofree char *data = path->closed != NULL ? dup_closed_data (page, path->closed)
-                                                   : dup_stroke_data (page, path->strokes);
+      g_autofree char *data = dup_data (page, path, chains);
 
       hut_xml_out_open (page->xml, "path");
       hut_xml_out_text (page->xml, "id", path->id);
@@ -213,10 +261,12 @@ write_head (const Page *page,
   g_autofree char *view_box = g_strdup_printf ("0 0 %s %s", width, depth);
   const char *design_name = what->design_name != NULL ? what->design_name : "";
   g_autofree char *title = g_strdup_printf ("%s: %s", design_name, what->name);
+  const char *note = hut_write_entry_note (what->cutter);
   g_autofree char *desc = g_strjoin (" ",
                                      "One user unit is one millimetre. The lines are the middle of "
                                      "the tool's way: kerf and fit allowance are in them.",
-                                     what->mark, NULL);
+                                     note != NULL ? note : what->mark,
+                                     note != NULL ? what->mark : NULL, NULL);
 
   hut_xml_out_text (page->xml, "version", "1.1");
   hut_xml_out_text (page->xml, "width", width_mm);
@@ -233,7 +283,7 @@ hut_write_page_svg (const HutWritePage *what,
   g_return_val_if_fail (what != NULL && what->paths != NULL, NULL);
 
   g_autoptr(HutXmlOut) xml = hut_xml_out_new ("svg", "http://www.w3.org/2000/svg");
-  const Page page = { xml, what->depth_mm };
+  const Page page = { xml, what->depth_mm, what->cutter->kind };
 
   write_head (&page, what);
   for (guint layer = 0; layer < HUT_LAYER_COUNT; layer++)

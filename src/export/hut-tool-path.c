@@ -3,14 +3,16 @@
 #define G_LOG_DOMAIN "hut-export"
 #include "config.h"
 #include "export/hut-tool-path.h"
+#include "export/hut-tool-lead.h"
+#include "export/hut-tool-tab.h"
 #include "geom/hut-flatten.h"
 #include "sheets/hut-cut-order.h"
 #include "sheets/hut-label.h"
-#include <math.h>
 
-/* Two arcs lie on one circle when centre and radius differ by less, mm. Own choice: a hundredth of
- * the grid, far over what placing an arc adds. */
-#define SAME_CIRCLE_MM 1e-5
+/* Parts up to this size tip over and fall through the bars of a bed: they are cut first where
+ * nothing
+ * holds them, mm2. Own choice: a square decimetre. */
+#define SMALL_PART_MM2 10000.0
 
 void
 hut_tool_path_free (HutToolPath *self)
@@ -20,6 +22,7 @@ hut_tool_path_free (HutToolPath *self)
   g_free (self->id);
   g_clear_pointer (&self->closed, hut_path_free);
   g_clear_pointer (&self->strokes, g_ptr_array_unref);
+  g_clear_pointer (&self->tabs, g_array_unref);
   g_free (self);
 }
 
@@ -146,16 +149,19 @@ append_part (GPtrArray *scores,
              GPtrArray *cuts,
              const HutPartSet *parts,
              const HutLaidPart *laid,
+             HutCutterKind cutter,
              GError **error)
 {
   const HutPart *part = g_ptr_array_index (parts->parts, laid->part);
-  g_autoptr(HutRegion) cut = hut_laid_part_dup_cut (laid, parts, error);
+  g_autoptr(HutRegion) way = hut_part_dup_tool_way (part, cutter, error);
+  g_autoptr(HutRegion) cut = NULL;
 
-  if (cut == NULL)
+  if (way == NULL)
     {
       g_prefix_error (error, "part %s: ", part->id);
       return FALSE;
     }
+  cut = hut_region_dup_placed (way, &laid->placement);
   append_label (scores, part, &laid->placement);
   append_marks (scores, cuts, part, &laid->placement);
   for (guint i = 0; i < cut->holes->len; i++)
@@ -206,10 +212,22 @@ bring_nested_outlines_forward (GPtrArray *cuts)
     }
 }
 
+/* Lower ranks are cut first. */
+static guint
+rank_of (const HutToolPath *cut,
+         gboolean held)
+{
+  const guint large = !held && cut->layer == HUT_LAYER_CUT_OUTSIDE
+                      && hut_path_area_mm2 (cut->closed) > SMALL_PART_MM2;
+
+  return 2 * cut->layer + large;
+}
+
 /* @cuts: all that is closed, in the order of the parts. Sorts it as it is cut and begins each path
- * where the tool comes from. */
+ * where the tool comes from. @held: by tabs. */
 static void
-sort_cuts (GPtrArray *cuts)
+sort_cuts (GPtrArray *cuts,
+           gboolean held)
 {
   g_autoptr(GPtrArray) paths = g_ptr_array_new ();
   g_autoptr(GPtrArray) unsorted = g_ptr_array_new (); /* lends what cuts owns */
@@ -221,7 +239,7 @@ sort_cuts (GPtrArray *cuts)
 
       g_ptr_array_add (paths, cut->closed);
       g_ptr_array_add (unsorted, (gpointer) cut);
-      ranks[i] = cut->layer;
+      ranks[i] = rank_of (cut, held);
     }
 
   g_autoptr(GArray) steps = hut_cut_order_new (paths, ranks, (HutPoint) { 0, 0 });
@@ -251,118 +269,13 @@ hut_sheet_dup_tool_paths (const HutPartSet *parts,
       = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_tool_path_free);
 
   for (guint i = 0; i < sheet->laid->len; i++)
-    if (!append_part (scores, cuts, parts, &g_array_index (sheet->laid, HutLaidPart, i), error))
+    if (!append_part (scores, cuts, parts, &g_array_index (sheet->laid, HutLaidPart, i),
+                      sheet->cutter->kind, error))
       return NULL;
   bring_nested_outlines_forward (cuts);
-  sort_cuts (cuts);
+  sort_cuts (cuts, sheet->cutter->tabs);
+  hut_tool_paths_add_leads (cuts, sheet->cutter, hut_sheet_usable (sheet->cutter, sheet->stock));
+  hut_tool_paths_add_tabs (cuts, sheet->cutter, sheet->stock);
   g_ptr_array_extend_and_steal (scores, g_steal_pointer (&cuts));
   return g_steal_pointer (&scores);
-}
-
-gboolean
-hut_path_get_circle (const HutPath *self,
-                     HutPoint *centre,
-                     double *radius_mm)
-{
-  g_return_val_if_fail (self != NULL && centre != NULL && radius_mm != NULL, FALSE);
-
-  const guint count = hut_path_get_count (self);
-  HutPoint first_centre = { 0, 0 };
-  double first_radius_mm = 0.0, turn_rad = 0.0;
-
-  for (guint i = 0; i < count; i++)
-    {
-      const HutSegment segment = hut_path_get_segment (self, i);
-      HutPoint c;
-      double r_mm;
-
-      if (segment.bulge == 0.0 || !hut_segment_get_circle (&segment, &c, &r_mm))
-        return FALSE;
-      if (i == 0)
-        {
-          first_centre = c;
-          first_radius_mm = r_mm;
-        }
-      else if (fabs (r_mm - first_radius_mm) > SAME_CIRCLE_MM
-               || hut_point_distance_mm (c, first_centre) > SAME_CIRCLE_MM)
-        return FALSE;
-      turn_rad += 4.0 * atan (segment.bulge);
-    }
-  /* The ends meet, so the turn is a whole number of rounds: 1 or none. */
-  if (count == 0 || fabs (fabs (turn_rad) - 2.0 * G_PI) > 0.5)
-    return FALSE;
-  *centre = first_centre;
-  *radius_mm = first_radius_mm;
-  return TRUE;
-}
-
-static void
-grow_rect (HutRect *self,
-           HutRect by)
-{
-  if (self->u1 < self->u0)
-    {
-      *self = by;
-      return;
-    }
-  self->u0 = MIN (self->u0, by.u0);
-  self->v0 = MIN (self->v0, by.v0);
-  self->u1 = MAX (self->u1, by.u1);
-  self->v1 = MAX (self->v1, by.v1);
-}
-
-HutRect
-hut_tool_paths_bounds (const GPtrArray *paths)
-{
-  g_return_val_if_fail (paths != NULL, ((HutRect) { 0, 0, -1, -1 }));
-
-  HutRect bounds = { 0, 0, -1, -1 };
-
-  for (guint i = 0; i < paths->len; i++)
-    {
-      const HutToolPath *path = g_ptr_array_index (paths, i);
-
-      if (path->closed != NULL)
-        grow_rect (&bounds, hut_path_bounds (path->closed));
-      for (guint j = 0; path->strokes != NULL && j < path->strokes->len; j++)
-        {
-          const GArray *stroke = g_ptr_array_index (path->strokes, j);
-
-          for (guint k = 0; k < stroke->len; k++)
-            {
-              const HutPoint p = g_array_index (stroke, HutPoint, k);
-
-              grow_rect (&bounds, (HutRect) { p.u, p.v, p.u, p.v });
-            }
-        }
-    }
-  return bounds;
-}
-
-double
-hut_tool_paths_length_mm (const GPtrArray *paths,
-                          HutLayer layer)
-{
-  g_return_val_if_fail (paths != NULL, 0.0);
-
-  double length_mm = 0.0;
-
-  for (guint i = 0; i < paths->len; i++)
-    {
-      const HutToolPath *path = g_ptr_array_index (paths, i);
-
-      if (path->layer != layer)
-        continue;
-      if (path->closed != NULL)
-        length_mm += hut_path_length_mm (path->closed);
-      for (guint j = 0; path->strokes != NULL && j < path->strokes->len; j++)
-        {
-          const GArray *stroke = g_ptr_array_index (path->strokes, j);
-
-          for (guint k = 1; k < stroke->len; k++)
-            length_mm += hut_point_distance_mm (g_array_index (stroke, HutPoint, k - 1),
-                                                g_array_index (stroke, HutPoint, k));
-        }
-    }
-  return length_mm;
 }

@@ -12,6 +12,19 @@ hut_sheet_dup_stem (const HutSheet *sheet)
   return g_strdup_printf ("%s-sheet-%02u", sheet->stock->id, sheet->number);
 }
 
+const char *
+hut_write_entry_note (const HutCutter *cutter)
+{
+  const gboolean used = cutter->tabs || cutter->lead_in_mm > 0.0;
+
+  if (!used)
+    return NULL;
+  return cutter->kind == HUT_CUTTER_LASER
+             ? "Lead-ins and gaps for tabs are in them."
+             : "Whole outlines: depths, lead-ins and tabs are in the G-code only, or are set in "
+               "the router's own software.";
+}
+
 GBytes *
 hut_write_sheet_page (const HutAssembly *assembly,
                       const HutPartSet *parts,

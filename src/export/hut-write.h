@@ -22,6 +22,10 @@ typedef struct
   const HutCutter *cutter;
 } HutWritePage;
 
+/* (transfer none) (nullable): a sentence on lead-ins and tabs for files that have only the lines; NULL
+ * where the cutter has none. */
+const char *hut_write_entry_note (const HutCutter *cutter);
+
 /* A page as SVG or DXF R2000. @error: when memory ran out. */
 GBytes *hut_write_page_svg (const HutWritePage *page, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 GBytes *hut_write_page_dxf (const HutWritePage *page, GError **error) G_GNUC_WARN_UNUSED_RESULT;

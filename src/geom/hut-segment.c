@@ -52,6 +52,47 @@ hut_segment_length_mm (const HutSegment *self)
   return b == 0 ? chord_mm : chord_mm * (1 + b * b) * (atan (b) / b);
 }
 
+/* The point at a share of the length. */
+static HutPoint
+point_at (const HutSegment *self,
+          double ratio)
+{
+  HutPoint centre;
+  double radius_mm;
+
+  if (ratio <= 0.0)
+    return self->start;
+  if (ratio >= 1.0)
+    return self->end;
+  if (self->bulge == 0.0 || !hut_segment_get_circle (self, &centre, &radius_mm))
+    return (HutPoint) { self->start.u + (self->end.u - self->start.u) * ratio,
+                        self->start.v + (self->end.v - self->start.v) * ratio };
+
+  const double at_rad = atan2 (self->start.v - centre.v, self->start.u - centre.u)
+                        + hut_segment_turn_rad (self) * ratio;
+
+  return (HutPoint) { centre.u + radius_mm * cos (at_rad), centre.v + radius_mm * sin (at_rad) };
+}
+
+HutSegment
+hut_segment_between (const HutSegment *self,
+                     double from_ratio,
+                     double to_ratio)
+{
+  g_return_val_if_fail (self != NULL, ((HutSegment) { { 0, 0 }, { 0, 0 }, 0, HUT_EDGE_PLAIN }));
+
+  if (from_ratio <= 0.0 && to_ratio >= 1.0)
+    return *self;
+  return (HutSegment) {
+    .start = point_at (self, from_ratio),
+    .end = point_at (self, to_ratio),
+    .bulge = self->bulge != 0.0
+                 ? tan (hut_segment_turn_rad (self) * (to_ratio - from_ratio) / 4.0)
+                 : 0.0,
+    .kind = self->kind,
+  };
+}
+
 double
 hut_segment_cap_mm2 (const HutSegment *self)
 {

@@ -39,6 +39,9 @@ gboolean hut_segment_get_circle (const HutSegment *self, HutPoint *centre, doubl
 /* Angle that the arc turns through, rad: > 0 counter-clockwise, 0 for a line. */
 double hut_segment_turn_rad (const HutSegment *self);
 double hut_segment_length_mm (const HutSegment *self);
+/* The part of it between two shares of its length, 0 <= @from_ratio < @to_ratio <= 1; the ends of the
+ * whole stay the same doubles. */
+HutSegment hut_segment_between (const HutSegment *self, double from_ratio, double to_ratio);
 /* Area between chord and arc, mm2: > 0 right of the chord, where a counter-clockwise path grows. */
 double hut_segment_cap_mm2 (const HutSegment *self);
 /* Exact with arcs: ends and the quadrant points that the arc passes. */

@@ -74,6 +74,7 @@ hut_sheet_new (const HutCutter *cutter,
   HutSheet *self = g_new0 (HutSheet, 1);
 
   self->stock = stock;
+  self->cutter = cutter;
   self->number = number;
   hut_cutter_sheet (cutter, stock, &self->width_mm, &self->depth_mm);
   self->laid = g_array_new (FALSE, FALSE, sizeof (HutLaidPart));

@@ -15,6 +15,7 @@ typedef struct
 typedef struct
 {
   const HutStock *stock;     /* lent */
+  const HutCutter *cutter;   /* lent */
   guint number;              /* 1.. within its stock */
   double width_mm, depth_mm; /* the sheet as it lies on the bed; (0,0) its front left corner */
   GArray *laid;              /* HutLaidPart */
@@ -88,7 +89,7 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutSheetSet, hut_sheet_set_free)
  */
 HutRect hut_sheet_usable (const HutCutter *cutter, const HutStock *stock);
 
-/* (transfer full): the tool's path round a laid part, sheet frame; NULL when kerf or fit swallow
+/* (transfer full): hut_part_dup_cut () round a laid part, sheet frame; NULL when kerf or fit swallow
  * something (HUT_GEOM_ERROR_*). */
 HutRegion *hut_laid_part_dup_cut (const HutLaidPart *self,
                                   const HutPartSet *parts,

@@ -25,8 +25,9 @@ typedef struct
 typedef struct
 {
   HutGcodeRun *run;
-  double x, y, s, f;
-  gboolean units, absolute, armed, ended;
+  double x, y, z, s, f;
+  double safe_mm; /* of a router; 0: a laser */
+  gboolean units, absolute, armed, spun_up, ended;
   int motion;
   char *fault; /* the first one */
 } State;
@@ -129,8 +130,8 @@ read_words (State *self,
         }
       else if (!isnan (line->words[letter - 'A']))
         tell (self, "letter twice: %s", bare);
-      else if (strchr ("XYIJFS", letter) == NULL)
-        tell (self, "letter %c is not for a laser: %s", letter, bare);
+      else if (strchr (self->safe_mm > 0.0 ? "XYZIJFSP" : "XYIJFS", letter) == NULL)
+        tell (self, "letter %c is not for this machine: %s", letter, bare);
       else
         line->words[letter - 'A'] = value;
     }
@@ -144,10 +145,12 @@ check_groups (State *self,
 {
   static const int groups[][5] = {
     { 100, 101, 102, 103, 0 }, { 117, 0 }, { 121, 120, 0 }, { 190, 191, 0 }, { 193, 194, 0 },
-    { 154, 0 }, { 303, 304, 305, 0 }, { 302, 330, 0 },
+    { 154, 0 }, { 303, 304, 305, 0 }, { 302, 330, 0 }, { 104, 0 },
   };
   guint known = 0;
 
+  if (has (line, 104) && !(self->safe_mm > 0.0))
+    tell (self, "a dwell of a beam: %s", bare);
   for (guint g = 0; g < G_N_ELEMENTS (groups); g++)
     {
       guint count = 0;
@@ -186,6 +189,39 @@ arc_turn_rad (State *self,
 }
 
 static void
+check_router (State *self,
+              const HutGcodeMove *move,
+              const char *bare)
+{
+  const gboolean across = move->x0 != move->x1 || move->y0 != move->y1;
+
+  if (move->rapid && across && !(MIN (move->z0, move->z1) >= self->safe_mm))
+    tell (self, "a travel across at %g: %s", MIN (move->z0, move->z1), bare);
+  if (move->rapid && across && move->z0 != move->z1)
+    tell (self, "a travel across and up at once: %s", bare);
+  if (move->rapid && !(move->z1 > 0.0))
+    tell (self, "down into the sheet without feed: %s", bare);
+  if (!move->rapid && !(self->f > 0.0))
+    tell (self, "a cut without feed: %s", bare);
+  if (!move->rapid && !self->spun_up)
+    tell (self, "a cut before the spindle is up to speed: %s", bare);
+}
+
+static void
+check_beam (State *self,
+            const Line *line,
+            const HutGcodeMove *move,
+            const char *bare)
+{
+  if (move->rapid && word (line, 'S') != 0.0)
+    tell (self, "a travel without S0: %s", bare);
+  if (!move->rapid && !(self->f > 0.0))
+    tell (self, "a cut without feed: %s", bare);
+  if (!move->rapid && !self->armed)
+    tell (self, "a cut without M4: %s", bare);
+}
+
+static void
 go (State *self,
     const Line *line,
     const char *bare)
@@ -193,17 +229,16 @@ go (State *self,
   const double x = isnan (word (line, 'X')) ? self->x : word (line, 'X');
   const double y = isnan (word (line, 'Y')) ? self->y : word (line, 'Y');
   const gboolean arc = self->motion == 2 || self->motion == 3;
-  HutGcodeMove move = { .x0 = self->x, .y0 = self->y, .x1 = x, .y1 = y, .s = self->s, .f = self->f,
-                        .rapid = self->motion == 0 };
+  const double z = isnan (word (line, 'Z')) ? self->z : word (line, 'Z');
+  HutGcodeMove move = { .x0 = self->x, .y0 = self->y, .x1 = x, .y1 = y, .z0 = self->z, .z1 = z,
+                        .s = self->s, .f = self->f, .rapid = self->motion == 0 };
 
   if (!self->units || !self->absolute)
     tell (self, "a move before G21 and G90: %s", bare);
-  if (move.rapid && word (line, 'S') != 0.0)
-    tell (self, "a travel without S0: %s", bare);
-  if (!move.rapid && !(self->f > 0.0))
-    tell (self, "a cut without feed: %s", bare);
-  if (!move.rapid && !self->armed)
-    tell (self, "a cut without M4: %s", bare);
+  if (self->safe_mm > 0.0)
+    check_router (self, &move, bare);
+  else
+    check_beam (self, line, &move, bare);
   if (arc == (isnan (word (line, 'I')) || isnan (word (line, 'J'))))
     tell (self, "I and J belong to arcs: %s", bare);
   if (arc)
@@ -216,8 +251,38 @@ go (State *self,
     move.name = g_ptr_array_index (self->run->comments, self->run->comments->len - 1);
   self->x = x;
   self->y = y;
-  if (hut_gcode_move_length_mm (&move) > 0.0)
+  self->z = z;
+  if (hut_gcode_move_length_mm (&move) > 0.0 || move.z0 != move.z1)
     g_array_append_val (self->run->moves, move);
+}
+
+static void
+arm_beam (State *self,
+          const Line *line,
+          const char *bare)
+{
+  if (!(self->s >= 0.0 && self->s <= POWER_MAX))
+    tell (self, "S out of range: %s", bare);
+  if ((has (line, 303) || has (line, 304)) && self->s != 0.0)
+    tell (self, "armed with power: %s", bare);
+  self->armed = (self->armed || has (line, 304)) && !has (line, 305);
+  if (has (line, 303))
+    tell (self, "constant power burns where the head stands: %s", bare);
+}
+
+static void
+turn_spindle (State *self,
+              const Line *line,
+              const char *bare)
+{
+  if (has (line, 304))
+    tell (self, "a spindle that turns the wrong way: %s", bare);
+  if (has (line, 303) && (!(self->s > 0.0) || !(self->z >= self->safe_mm)))
+    tell (self, "a spindle without speed, or started low: %s", bare);
+  self->armed = (self->armed || has (line, 303)) && !has (line, 305);
+  if (has (line, 104) && !(word (line, 'P') > 0.0))
+    tell (self, "a dwell without time: %s", bare);
+  self->spun_up = self->armed && (self->spun_up || has (line, 104));
 }
 
 static void
@@ -245,32 +310,30 @@ run_line (State *self,
     self->f = word (&line, 'F');
   if (!isnan (word (&line, 'S')))
     self->s = word (&line, 'S');
-  if (!(self->s >= 0.0 && self->s <= POWER_MAX))
-    tell (self, "S out of range: %s", bare);
-  if ((has (&line, 303) || has (&line, 304)) && self->s != 0.0)
-    tell (self, "armed with power: %s", bare);
-  self->armed = (self->armed || has (&line, 304)) && !has (&line, 305);
-  if (has (&line, 303))
-    tell (self, "constant power burns where the head stands: %s", bare);
-  if (!isnan (word (&line, 'X')) || !isnan (word (&line, 'Y')))
+  if (self->safe_mm > 0.0)
+    turn_spindle (self, &line, bare);
+  else
+    arm_beam (self, &line, bare);
+  if (!isnan (word (&line, 'X')) || !isnan (word (&line, 'Y')) || !isnan (word (&line, 'Z')))
     go (self, &line, bare);
   self->ended = has (&line, 302);
 }
 
 static char *
 run_text (const char *text,
+          double safe_mm,
           HutGcodeRun *run)
 {
   g_auto(GStrv) lines = g_strsplit (text, "\n", -1);
-  State state = { .run = run, .motion = -1 };
+  State state = { .run = run, .motion = -1, .safe_mm = safe_mm };
 
   for (const char *at = text; *at != '\0'; at++)
     if ((guchar) *at > 126 || ((guchar) *at < 32 && *at != '\n'))
       tell (&state, "byte %d is not plain ASCII", (guchar) *at);
   for (guint i = 0; lines[i] != NULL; i++)
     run_line (&state, lines[i]);
-  if (!state.ended || state.armed || state.s != 0.0)
-    tell (&state, "the file ends with the beam armed, with power, or without M2");
+  if (!state.ended || state.armed || (safe_mm > 0.0 ? state.z < safe_mm : state.s != 0.0))
+    tell (&state, "the file ends with the tool on, with power, low, or without M2");
   return state.fault;
 }
 
@@ -287,19 +350,33 @@ run_new (void)
 char *
 hut_gcode_dup_fault (const char *text)
 {
+  return hut_gcode_dup_router_fault (text, 0.0);
+}
+
+char *
+hut_gcode_dup_router_fault (const char *text,
+                            double safe_mm)
+{
   g_autoptr(HutGcodeRun) run = run_new ();
 
-  return run_text (text, run);
+  return run_text (text, safe_mm, run);
 }
 
 HutGcodeRun *
 hut_gcode_run (GBytes *file)
 {
+  return hut_gcode_run_router (file, 0.0);
+}
+
+HutGcodeRun *
+hut_gcode_run_router (GBytes *file,
+                      double safe_mm)
+{
   HutGcodeRun *self = run_new ();
   gsize size;
   const char *data = g_bytes_get_data (file, &size);
   g_autofree char *text = g_strndup (data, size);
-  g_autofree char *fault = run_text (text, self);
+  g_autofree char *fault = run_text (text, safe_mm, self);
 
   if (fault != NULL)
     fail_msg ("%s", fault);

@@ -97,7 +97,7 @@ work_of_a_coupon_lies_on_the_usable_bed (void **state)
   assert_near_mm (bounds.v0, room.v0, 1e-9);
   assert_true (bounds.u1 <= room.u1 && bounds.v1 <= room.v1);
   /* Inside: nine cuts between ten bars, the window round them, and the gauge. */
-  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_CUT_INSIDE),
+  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_CUT_INSIDE, HUT_CUTTER_LASER),
                   9 * height_mm
                       + 2 * (height_mm + 10 * (coupon->plan.unit_mm + coupon->plan.kerf_mm))
                       + hut_path_length_mm (coupon->gauge),

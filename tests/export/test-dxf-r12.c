@@ -74,7 +74,9 @@ static void
 file_says_its_unit_and_its_mark_and_ends (void **state)
 {
   g_autoptr(GPtrArray) paths = new_paths ();
-  const HutWritePage page = { .paths = paths, .name = "p", .mark = "CHECKS OVERRIDDEN: cut.web" };
+  const HutCutter cutter = { .kind = HUT_CUTTER_LASER };
+  const HutWritePage page = { .paths = paths, .name = "p", .mark = "CHECKS OVERRIDDEN: cut.web",
+                              .cutter = &cutter };
   g_autoptr(GBytes) bytes = hut_write_page_dxf_r12 (&page, NULL);
   g_autofree char *text = g_strndup (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes));
 

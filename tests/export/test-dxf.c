@@ -131,7 +131,7 @@ add_part (Sums *sums,
           const HutLaidPart *laid)
 {
   const HutPart *part = g_ptr_array_index (parts->parts, laid->part);
-  g_autoptr(HutRegion) cut = hut_part_dup_cut (part, NULL);
+  g_autoptr(HutRegion) cut = hut_part_dup_tool_way (part, sheet->cutter->kind, NULL);
   g_autoptr(HutLabel) label = hut_label_new (part);
 
   sums->score_mm += label != NULL ? hut_label_length_mm (label) : 0.0;

@@ -27,27 +27,11 @@ each_format_is_found_by_its_name (void **state)
 }
 
 static void
-gcode_is_for_lasers_and_told_so_by_name (void **state)
-{
-  HutCutter cutter = { .name = (char *) "Mill", .kind = HUT_CUTTER_ROUTER };
-  const HutFormats both = (HutFormats) (HUT_FORMAT_GCODE | HUT_FORMAT_SVG);
-  g_autoptr(GError) error = NULL;
-
-  assert_false (hut_formats_check (both, &cutter, &error));
-  assert_true (g_error_matches (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT));
-  assert_non_null (strstr (error->message, "Mill"));
-  assert_true (hut_formats_check (HUT_FORMAT_PLAIN, &cutter, NULL));
-  cutter.kind = HUT_CUTTER_LASER;
-  assert_true (hut_formats_check (both, &cutter, NULL));
-}
-
-static void
 no_format_is_refused (void **state)
 {
-  const HutCutter cutter = { .kind = HUT_CUTTER_LASER };
   g_autoptr(GError) error = NULL;
 
-  assert_false (hut_formats_check ((HutFormats) 0, &cutter, &error));
+  assert_false (hut_formats_check ((HutFormats) 0, &error));
   assert_true (g_error_matches (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT));
   assert_non_null (strstr (error->message, "svg, dxf, csv"));
 }
@@ -62,7 +46,7 @@ usual_formats_have_gcode_where_it_can_be_written (void **state)
   design->cutter.kind = HUT_CUTTER_LASER;
   assert_int_equal (hut_formats_usual (design), HUT_FORMAT_PLAIN | HUT_FORMAT_GCODE);
   design->cutter.kind = HUT_CUTTER_ROUTER;
-  assert_int_equal (hut_formats_usual (design), HUT_FORMAT_PLAIN);
+  assert_int_equal (hut_formats_usual (design), HUT_FORMAT_PLAIN | HUT_FORMAT_GCODE);
   design->cutter.kind = HUT_CUTTER_LASER;
   ((HutStock *) g_ptr_array_index (design->stocks, 0))->power_percent = 0;
   assert_int_equal (hut_formats_usual (design), HUT_FORMAT_PLAIN);
@@ -73,7 +57,6 @@ main (void)
 {
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (each_format_is_found_by_its_name),
-    cmocka_unit_test (gcode_is_for_lasers_and_told_so_by_name),
     cmocka_unit_test (no_format_is_refused),
     cmocka_unit_test (usual_formats_have_gcode_where_it_can_be_written),
   };

@@ -198,21 +198,6 @@ pockets_are_left_to_hands_and_drill_marks_are_cut (void **state)
 }
 
 static void
-router_is_refused_by_name (void **state)
-{
-  g_auto(Bench) bench = { 0 };
-  g_autoptr(GError) error = NULL;
-
-  bench_init (&bench);
-  bench.cutter.kind = HUT_CUTTER_ROUTER;
-  bench.cutter.name = (char *) "Mill";
-  bench.page.cutter = &bench.cutter;
-  assert_null (hut_write_page_gcode (&bench.page, &error));
-  assert_true (g_error_matches (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT));
-  assert_non_null (strstr (error->message, "Mill"));
-}
-
-static void
 work_outside_the_bed_or_without_power_is_refused (void **state)
 {
   g_auto(Bench) bench = { 0 };
@@ -494,6 +479,8 @@ traces_are_the_described_paths_as_often_as_there_are_passes (void **state)
       g_autoptr(HutDesign) design = hut_random_design (seed);
 
       design->cutter.kind = HUT_CUTTER_LASER;
+      design->cutter.tabs = FALSE; /* with these the paths are not the described ones alone */
+      design->cutter.lead_in_mm = 0.0;
       for (guint i = 0; i < design->stocks->len; i++)
         {
           HutStock *stock = g_ptr_array_index (design->stocks, i);
@@ -531,7 +518,6 @@ main (void)
     cmocka_unit_test (full_circle_is_cut_in_pieces_and_comes_to_its_length),
     cmocka_unit_test (arcs_that_rounding_would_close_are_lines),
     cmocka_unit_test (pockets_are_left_to_hands_and_drill_marks_are_cut),
-    cmocka_unit_test (router_is_refused_by_name),
     cmocka_unit_test (work_outside_the_bed_or_without_power_is_refused),
     cmocka_unit_test (names_with_brackets_and_accents_stay_comments),
     cmocka_unit_test (controller_refuses_what_real_ones_refuse),

@@ -416,7 +416,7 @@ paper_and_gcode_have_the_cut_length_of_the_model (void **state)
   desk_take (&desk, HUT_LAYER_CUT_INSIDE, hut_path_new_circle ((HutPoint) { 80, 40 }, 21.7));
   desk_take (&desk, HUT_LAYER_CUT_OUTSIDE, hut_path_new_rect ((HutRect) { 5, 5, 170, 210 }, 33.3));
   for (guint layer = 0; layer < HUT_LAYER_COUNT; layer++)
-    model_mm += hut_tool_paths_length_mm (desk.paths, (HutLayer) layer);
+    model_mm += hut_tool_paths_length_mm (desk.paths, (HutLayer) layer, HUT_CUTTER_ROUTER);
 
   pdf = desk_write (&desk, hut_write_page_pdf_a4);
   svg = dup_page_svg (&desk, pdf, 2);

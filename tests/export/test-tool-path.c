@@ -123,9 +123,9 @@ lengths_are_those_of_the_tool_with_kerf (void **state)
   hand->stock->kerf_mm = 0.2;
   add_two_plates (hand);
   paths = new_paths (hand);
-  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_CUT_OUTSIDE), 2 * 320.8, 1e-9);
-  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_CUT_INSIDE), 4 * 39.2, 1e-9);
-  assert_true (hut_tool_paths_length_mm (paths, HUT_LAYER_SCORE) > 0.0);
+  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_CUT_OUTSIDE, HUT_CUTTER_LASER), 2 * 320.8, 1e-9);
+  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_CUT_INSIDE, HUT_CUTTER_LASER), 4 * 39.2, 1e-9);
+  assert_true (hut_tool_paths_length_mm (paths, HUT_LAYER_SCORE, HUT_CUTTER_LASER) > 0.0);
 }
 
 /* 100 x 60 with corners of 10: 2 * 80 + 2 * 40 + 2 pi * 10 = 302.8319; its hole of 15: 94.2478. */
@@ -138,8 +138,8 @@ plate_with_round_corners_is_302_8319_mm_of_cut (void **state)
 
   hut_region_take_hole (plate->region, hut_path_new_circle ((HutPoint) { 50, 30 }, 15));
   paths = new_paths (*state);
-  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_CUT_OUTSIDE), 302.8318530717959, 1e-9);
-  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_CUT_INSIDE), 94.2477796076938, 1e-9);
+  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_CUT_OUTSIDE, HUT_CUTTER_LASER), 302.8318530717959, 1e-9);
+  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_CUT_INSIDE, HUT_CUTTER_LASER), 94.2477796076938, 1e-9);
 }
 
 /* The outline of one plate reaches from the margin at 10 to 110 and 70. */
@@ -275,9 +275,9 @@ marks_come_before_cuts_and_what_is_bored_first_is_scored (void **state)
   assert_int_equal (paths->len, G_N_ELEMENTS (ids));
   for (guint i = 0; i < paths->len; i++)
     assert_string_equal (((HutToolPath *) g_ptr_array_index (paths, i))->id, ids[i]);
-  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_POCKET), 24 * G_PI, 1e-9);
+  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_POCKET, HUT_CUTTER_LASER), 24 * G_PI, 1e-9);
   /* Kerf 0.2: the tool's middle runs 0.1 inside a mark of 0.75. */
-  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_DRILL), 1.3 * G_PI, 1e-9);
+  assert_near_mm (hut_tool_paths_length_mm (paths, HUT_LAYER_DRILL, HUT_CUTTER_LASER), 1.3 * G_PI, 1e-9);
   for (guint i = 0; i < part->marks->len; i++)
     {
       HutPartMark *mark = g_ptr_array_index (part->marks, i);

@@ -66,7 +66,7 @@ chosen_files_are_written_and_no_others (void **state)
 }
 
 static void
-router_gets_no_gcode_and_is_told_why (void **state)
+router_gets_gcode_too_and_is_told_what_it_needs (void **state)
 {
   g_auto(HutGuiApp) app = { 0 };
   g_autofree char *folder = NULL;
@@ -77,15 +77,13 @@ router_gets_no_gcode_and_is_told_why (void **state)
   page = find_page (&app);
   folder = hut_gui_app_dup_path (&app, "set");
   why = GTK_LABEL (find_check (page, "gcode_why"));
-  assert_true (gtk_widget_get_sensitive (find_check (page, "gcode")));
-  assert_null (strstr (gtk_label_get_text (why), "router"));
+  assert_null (strstr (gtk_label_get_text (why), "spindle"));
   assert_true (hut_session_edit (app.gui.session, "Router", set_router, NULL));
-  assert_false (gtk_widget_get_sensitive (find_check (page, "gcode")));
-  assert_non_null (strstr (gtk_label_get_text (why), "router"));
+  assert_non_null (strstr (gtk_label_get_text (why), "spindle"));
   assert_true (hut_gui_app_activate (&app, "win.export-to", g_variant_new_string (folder)));
   hut_gui_wait_for (!hut_cut_page_is_exporting (HUT_CUT_PAGE (page)));
-  assert_int_equal (count_files (folder, ".gcode"), 0);
-  assert_true (count_files (folder, ".svg") > 0);
+  assert_true (count_files (folder, ".gcode") > 0);
+  assert_int_equal (count_files (folder, ".gcode"), count_files (folder, ".svg"));
 }
 
 int
@@ -93,7 +91,7 @@ main (void)
 {
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (chosen_files_are_written_and_no_others),
-    cmocka_unit_test (router_gets_no_gcode_and_is_told_why),
+    cmocka_unit_test (router_gets_gcode_too_and_is_told_what_it_needs),
   };
 
   return cmocka_run_group_tests (tests, NULL, NULL);

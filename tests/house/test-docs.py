@@ -8,7 +8,7 @@ import house
 
 # A unit at the end of a name. The last ones are for what has none: counts, ratios, and components of a
 # vector, whose unit stands at the vector.
-UNITS = ("mm", "mm2", "mm3", "m", "m2", "m3", "kg", "n", "nm", "pa", "w", "s", "rad", "deg", "px", "ratio",
+UNITS = ("rpm", "mm", "mm2", "mm3", "m", "m2", "m3", "kg", "n", "nm", "pa", "w", "s", "rad", "deg", "px", "ratio",
          "count", "percent", "kg_m3", "m3_h", "mm_min", "px_per_mm", "m_s", "m3_s", "c", "k", "db", "pa_s",
          "kg_s", "kg_m2", "w_m2", "w_mk", "w_m2k", "m2k_w", "w_k", "n_m", "n_m2", "m2_l")
 DOUBLE = re.compile(r"\bdouble\s+\*?\s*([^;{}()]+?)\s*[;,)]|\bdouble\s+\*?\s*(hut_\w+)\s*\(")
