@@ -71,6 +71,7 @@ hut_test_item_new_fan (double frame_mm,
   hut_test_item_add_screw (item, 0, -at_mm, at_mm, thread_mm);
   hut_test_item_add_body (item, HUT_ITEM_BEHIND, 0,
                           (HutRect) { -half_mm, -half_mm, half_mm, half_mm }, depth_mm, FALSE);
+  item->group = HUT_ITEM_FAN;
   item->mass_kg = 0.1;
   return item;
 }

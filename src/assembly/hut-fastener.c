@@ -152,6 +152,23 @@ add_plate_screws (const HutAssembly *assembly,
     }
 }
 
+void
+hut_fasteners_append (const HutAssembly *assembly,
+                      const HutPartSet *parts,
+                      const HutPlacedHardware *placed,
+                      GArray *fasteners)
+{
+  for (guint k = 0; k < placed->item->cuts->len; k++)
+    {
+      const HutItemCut *cut = &g_array_index (placed->item->cuts, HutItemCut, k);
+
+      if (cut->role == HUT_CUT_SCREW && cut->leaf == placed->leaf)
+        add_cut_screw (assembly, parts, placed, cut, fasteners);
+    }
+  if (placed->plate >= 0)
+    add_plate_screws (assembly, parts, placed, fasteners);
+}
+
 GArray *
 hut_fasteners_new (const HutAssembly *assembly,
                    const HutPartSet *parts)
@@ -161,18 +178,6 @@ hut_fasteners_new (const HutAssembly *assembly,
   g_return_val_if_fail (assembly != NULL && parts != NULL, fasteners);
 
   for (guint i = 0; i < assembly->hardware->len; i++)
-    {
-      const HutPlacedHardware *placed = g_ptr_array_index (assembly->hardware, i);
-
-      for (guint k = 0; k < placed->item->cuts->len; k++)
-        {
-          const HutItemCut *cut = &g_array_index (placed->item->cuts, HutItemCut, k);
-
-          if (cut->role == HUT_CUT_SCREW && cut->leaf == placed->leaf)
-            add_cut_screw (assembly, parts, placed, cut, fasteners);
-        }
-      if (placed->plate >= 0)
-        add_plate_screws (assembly, parts, placed, fasteners);
-    }
+    hut_fasteners_append (assembly, parts, g_ptr_array_index (assembly->hardware, i), fasteners);
   return fasteners;
 }

@@ -35,6 +35,12 @@ typedef struct
 /* (transfer full) (element-type HutFastener): in the order of the design. */
 GArray *hut_fasteners_new (const HutAssembly *assembly, const HutPartSet *parts) G_GNUC_WARN_UNUSED_RESULT;
 
+/* Those of one leaf, also of a leaf that is only thought of. */
+void hut_fasteners_append (const HutAssembly *assembly,
+                           const HutPartSet *parts,
+                           const HutPlacedHardware *placed,
+                           GArray *fasteners);
+
 /* The longest usual wood screw of at most @most_mm; 0 when there is none. */
 double hut_wood_screw_length_mm (double most_mm);
 /* Thread of the bolt that takes a wood screw's place: the thickest standard one that goes through the

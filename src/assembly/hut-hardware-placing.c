@@ -296,9 +296,10 @@ body_range (const HutAssembly *assembly,
       = placed->plate >= 0 ? g_ptr_array_index (assembly->plates, placed->plate) : NULL;
   const double sink_mm = placed->bored ? placed->need.depth_mm : 0.0;
   const gboolean outside = placed->face == HUT_FACE_OUTSIDE;
-  /* The faces between which the hardware holds: the panel's, or its plate's. */
-  const double outer_mm = plate != NULL ? -plate->depth0_mm : 0.0;
-  const double inner_mm = plate != NULL ? -plate->depth1_mm : -panel->thickness_mm;
+  const double sheet_mm = plate != NULL ? plate->depth1_mm - plate->depth0_mm : panel->thickness_mm;
+  /* The faces between which the hardware holds: the panel's, or its plate's on this leaf's face. */
+  const double outer_mm = plate == NULL ? 0.0 : outside ? sheet_mm : -panel->thickness_mm;
+  const double inner_mm = outer_mm - sheet_mm;
 
   if ((body->side == HUT_ITEM_FRONT) == outside)
     {

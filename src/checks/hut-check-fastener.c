@@ -14,6 +14,9 @@
 #define SUNK_PLASTIC_MM 2.0
 /* Steps in which a cutout is narrowed, mm. Own choice. */
 #define NARROW_STEP_MM 0.1
+/* A hole for air is narrowed by this share of itself at most: then half of its area is left. Own
+ * choice. */
+#define NARROW_MOST_RATIO 0.3
 /* A web under this share of what the stock holds will not survive the cut. Own choice, as for
  * parts. */
 #define WEB_BLOCKS_RATIO 0.5
@@ -219,7 +222,7 @@ check_leaf (HutChecking *self,
     }
   finding = add_worst (self, &edge, placed);
   if (finding != NULL)
-    hut_finding_set_move_fix (finding, self, placed);
+    hut_finding_set_place_fix (finding, self, placed);
   finding = add_worst (self, &bite, placed);
   if (finding != NULL)
     hut_finding_set_fix (finding, HUT_FIX_BOLTS, placed, 0.0);
@@ -229,7 +232,7 @@ check_leaf (HutChecking *self,
   add_worst (self, &unsold, placed);
   finding = add_worst (self, &window, placed);
   if (finding != NULL)
-    hut_finding_set_move_fix (finding, self, placed);
+    hut_finding_set_place_fix (finding, self, placed);
   finding = add_worst (self, &sunk, placed);
   if (finding != NULL)
     hut_finding_set_fix (finding, HUT_FIX_PLAIN_HEADS, placed, 0.0);
@@ -238,77 +241,139 @@ check_leaf (HutChecking *self,
 /* ---- the web between air hole and screws ------------------------------------------------------
  * */
 
-static HutFinding *
-add_web (HutChecking *self,
-         const HutPlacedHardware *placed,
-         const HutPanel *panel)
+/* One web of a leaf that is narrower than it must be. @fn may be NULL. */
+typedef void (*WebFunc) (const HutPlacedHardware *placed,
+                         const HutWeb *web,
+                         gpointer data);
+
+/* The narrowest web between the cutouts and screws of a leaf as @hardware has them, mm; @must_mm when
+ * all have that. */
+static double
+narrowest_web_mm (const HutPlacedHardware *placed,
+                  const HutHardware *hardware,
+                  double must_mm,
+                  WebFunc fn,
+                  gpointer data)
 {
-  HutFinding *finding = hut_checking_add (
-      self, "fastener.web", HUT_SEVERITY_WARNS,
-      N_ ("{what} on {other} leaves {is} mm between its opening and its screws; the stock holds "
-          "{must} mm."));
-
-  hut_finding_set_names (finding, hut_check_name (placed->hardware->name, placed->hardware->id),
-                         hut_panel_name (panel->id));
-  hut_finding_set_item (finding, placed->hardware->id);
-  finding->is = INFINITY;
-  return finding;
-}
-
-/* Between one cutout and one screw; all webs of a leaf are one finding with the narrowest's
- * number. */
-static void
-mind_web (HutChecking *self,
-          const HutPlacedHardware *placed,
-          const HutItemCut *body,
-          const HutItemCut *screw,
-          double must_mm,
-          HutFinding **finding)
-{
-  const HutPanel *panel = hut_check_panel (self->assembly, placed->panel);
-  g_autoptr(HutPath) a = hut_hardware_dup_cut (placed->hardware, body);
-  g_autoptr(HutPath) b = hut_hardware_dup_cut (placed->hardware, screw);
-  HutWeb web;
-
-  if (!hut_check_material_between (a, b, must_mm - HUT_CHECK_TOLERANCE_MM, &web))
-    return;
-  if (*finding == NULL)
-    *finding = add_web (self, placed, panel);
-  hut_finding_set_numbers (*finding, MIN ((*finding)->is, web.width_mm), must_mm);
-  hut_finding_add_gap (*finding, panel, hut_placement_apply (&placed->placement, web.a),
-                       hut_placement_apply (&placed->placement, web.b));
-}
-
-static void
-check_web (HutChecking *self,
-           const HutPlacedHardware *placed)
-{
-  const HutStock *stock
-      = placed->plate >= 0
-            ? ((const HutPlate *)g_ptr_array_index (self->assembly->plates, placed->plate))->stock
-            : hut_check_panel (self->assembly, placed->panel)->stock;
   const GArray *cuts = placed->item->cuts;
-  HutFinding *finding = NULL;
+  double narrowest_mm = must_mm;
 
   for (guint i = 0; i < cuts->len; i++)
     for (guint k = 0; k < cuts->len; k++)
       {
         const HutItemCut *body = &g_array_index (cuts, HutItemCut, i),
                          *screw = &g_array_index (cuts, HutItemCut, k);
+        g_autoptr(HutPath) a = NULL, b = NULL;
+        HutWeb web;
 
-        if (body->role == HUT_CUT_BODY && screw->role == HUT_CUT_SCREW
-            && body->leaf == placed->leaf && screw->leaf == placed->leaf)
-          mind_web (self, placed, body, screw, stock->smallest_web_mm, &finding);
+        if (body->role != HUT_CUT_BODY || screw->role != HUT_CUT_SCREW
+            || body->leaf != placed->leaf || screw->leaf != placed->leaf)
+          continue;
+        a = hut_hardware_dup_cut (hardware, body);
+        b = hut_hardware_dup_cut (hardware, screw);
+        if (!hut_check_material_between (a, b, must_mm - HUT_CHECK_TOLERANCE_MM, &web))
+          continue;
+        narrowest_mm = MIN (narrowest_mm, web.width_mm);
+        if (fn != NULL)
+          fn (placed, &web, data);
       }
-  if (finding == NULL)
+  return narrowest_mm;
+}
+
+/* Its smallest cutout, mm; INFINITY without. */
+static double
+smallest_cutout_mm (const HutPlacedHardware *placed)
+{
+  double smallest_mm = INFINITY;
+
+  for (guint i = 0; i < placed->item->cuts->len; i++)
+    {
+      const HutItemCut *cut = &g_array_index (placed->item->cuts, HutItemCut, i);
+      g_autoptr(HutPath) path = NULL;
+      HutRect rect;
+
+      if (cut->role != HUT_CUT_BODY || cut->leaf != placed->leaf)
+        continue;
+      path = hut_item_cut_dup_path (cut, 0.0);
+      rect = hut_path_bounds (path);
+      smallest_mm = MIN (smallest_mm, MIN (rect.u1 - rect.u0, rect.v1 - rect.v0));
+    }
+  return smallest_mm;
+}
+
+/* A hole for air may be narrower; nothing that a connector's body goes through. Otherwise a plate of
+ * another stock carries the screws. */
+static void
+set_web_fix (HutFinding *finding,
+             HutChecking *self,
+             const HutPlacedHardware *placed)
+{
+  const HutItemGroup group = placed->item->group;
+  HutHardware as = *placed->hardware;
+
+  if (group == HUT_ITEM_FAN || group == HUT_ITEM_AIR)
+    {
+      as.narrow_mm = hut_snap_mm (
+          placed->hardware->narrow_mm
+          + ceil (2.0 * (finding->must - finding->is) / NARROW_STEP_MM - HUT_GRID_MM)
+                * NARROW_STEP_MM);
+      if (as.narrow_mm <= NARROW_MOST_RATIO * smallest_cutout_mm (placed)
+          && narrowest_web_mm (placed, &as, finding->must, NULL, NULL) >= finding->must)
+        {
+          hut_finding_set_fix (finding, HUT_FIX_NARROW, placed, as.narrow_mm);
+          return;
+        }
+    }
+  if (placed->plate < 0)
+    hut_finding_set_plate_fix (finding, self->assembly, placed, finding->is);
+}
+
+typedef struct
+{
+  HutFinding *finding;
+  const HutPanel *panel;
+} WebPlaces;
+
+static void
+add_web_place (const HutPlacedHardware *placed,
+               const HutWeb *web,
+               gpointer data)
+{
+  const WebPlaces *places = data;
+
+  hut_finding_add_gap (places->finding, places->panel,
+                       hut_placement_apply (&placed->placement, web->a),
+                       hut_placement_apply (&placed->placement, web->b));
+}
+
+/* All webs of a leaf are one finding with the narrowest's number. */
+static void
+check_web (HutChecking *self,
+           const HutPlacedHardware *placed)
+{
+  const HutPanel *panel = hut_check_panel (self->assembly, placed->panel);
+  const HutStock *stock
+      = placed->plate >= 0
+            ? ((const HutPlate *)g_ptr_array_index (self->assembly->plates, placed->plate))->stock
+            : panel->stock;
+  const double must_mm = stock->smallest_web_mm;
+  const double is_mm = narrowest_web_mm (placed, placed->hardware, must_mm, NULL, NULL);
+  HutFinding *finding;
+
+  if (is_mm >= must_mm)
     return;
-  if (finding->is < WEB_BLOCKS_RATIO * finding->must)
-    finding->severity = HUT_SEVERITY_BLOCKS;
-  hut_finding_set_fix (finding, HUT_FIX_NARROW, placed,
-                       hut_snap_mm (placed->hardware->narrow_mm
-                                    + ceil (2.0 * (finding->must - finding->is) / NARROW_STEP_MM
-                                            - HUT_GRID_MM)
-                                          * NARROW_STEP_MM));
+  finding = hut_checking_add (
+      self, "fastener.web",
+      is_mm < WEB_BLOCKS_RATIO * must_mm ? HUT_SEVERITY_BLOCKS : HUT_SEVERITY_WARNS,
+      N_ ("{what} on {other} leaves {is} mm between its opening and its screws; the stock holds "
+          "{must} mm."));
+  hut_finding_set_names (finding, hut_check_name (placed->hardware->name, placed->hardware->id),
+                         hut_panel_name (panel->id));
+  hut_finding_set_item (finding, placed->hardware->id);
+  hut_finding_set_numbers (finding, is_mm, must_mm);
+  narrowest_web_mm (placed, placed->hardware, must_mm, add_web_place,
+                    &(WebPlaces) { finding, panel });
+  set_web_fix (finding, self, placed);
 }
 
 void

@@ -53,7 +53,7 @@ check_thin (HutChecking *self,
           ? N_ ("The face plate of {what} is {is} mm thick; it holds in {must} mm and more.")
           : N_ ("{other} is {is} mm thick; {what} holds in {must} mm and more."),
       hut_stock_min_mm (stock), placed->item->thickness_min_mm);
-  hut_finding_set_plate_fix (finding, self->assembly, placed);
+  hut_finding_set_plate_fix (finding, self->assembly, placed, INFINITY);
 }
 
 static double
@@ -91,7 +91,7 @@ check_thick (HutChecking *self,
                                "flat-bottom bit has {is} mm."),
                            widest_bit_mm (self->assembly->design->bits_mm), need->least_bit_mm);
   if (finding != NULL)
-    hut_finding_set_plate_fix (finding, self->assembly, placed);
+    hut_finding_set_plate_fix (finding, self->assembly, placed, INFINITY);
 }
 
 /* ---- what is round a pocket ------------------------------------------------------------------ */
@@ -203,7 +203,7 @@ check_pocket (HutChecking *self,
     return;
   finding = add_finding (self, placed, "mount.pocket", HUT_SEVERITY_WARNS, nearest.message,
                          MAX (nearest.is_mm, 0.0), HUT_POCKET_KEEP_MM);
-  hut_finding_set_move_fix (finding, self, placed);
+  hut_finding_set_place_fix (finding, self, placed);
 }
 
 /* ---- how the pocket is made ------------------------------------------------------------------ */

@@ -5,6 +5,7 @@
 #include "assembly/hut-placing.h"
 #include "checks/hut-border.h"
 #include "checks/hut-check-hole.h"
+#include "checks/hut-hardware-room.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
@@ -26,6 +27,27 @@ overreach_mm (const HutRect *inner,
 {
   return MAX (MAX (outer->u0 - inner->u0, inner->u1 - outer->u1),
               MAX (outer->v0 - inner->v0, inner->v1 - outer->v1));
+}
+
+/* Hardware can be moved, or put on another panel. */
+static void
+set_fix (HutFinding *finding,
+         const HutChecking *self,
+         const HutCheckHole *hole)
+{
+  const GPtrArray *hardware = self->assembly->hardware;
+
+  for (guint i = 0; hole->placed->source == HUT_HOLE_HARDWARE && i < hardware->len; i++)
+    {
+      const HutPlacedHardware *placed = g_ptr_array_index (hardware, i);
+
+      if (placed->panel == hole->placed->panel
+          && g_strcmp0 (placed->hardware->id, hole->placed->item) == 0)
+        {
+          hut_finding_set_place_fix (finding, self, placed);
+          return;
+        }
+    }
 }
 
 /* ---- outside
@@ -68,6 +90,7 @@ add_outside (HutChecking *self,
     hut_finding_add_place (finding, hole->panel, hole->placed->bounds);
   else
     hut_finding_add_gap (finding, hole->panel, hole->placed->centre, hole->placed->centre);
+  set_fix (finding, self, hole);
 }
 
 /* ---- edge and joint
@@ -103,6 +126,7 @@ check_edge (HutChecking *self,
       hut_panel_name (panel->id));
   hut_finding_set_numbers (finding, gap.width_mm, must_mm);
   hut_finding_add_gap (finding, panel, gap.a, gap.b);
+  set_fix (finding, self, hole);
 }
 
 /* Distance of the hole to the line of the finger roots of one edge, mm, and the strip between. */
@@ -168,6 +192,8 @@ check_roots (HutChecking *self,
                              (HutRect) { MIN (strip.u0, strip.u1), MIN (strip.v0, strip.v1),
                                         MAX (strip.u0, strip.u1), MAX (strip.v0, strip.v1) });
     }
+  if (finding != NULL)
+    set_fix (finding, self, hole);
 }
 
 /* ---- overlap
@@ -218,6 +244,7 @@ check_overlap (HutChecking *self,
       hut_check_hole_name (other, self->assembly));
   hut_finding_set_numbers (finding, gap.width_mm, must_mm);
   hut_finding_add_gap (finding, hole->panel, gap.a, gap.b);
+  set_fix (finding, self, hole);
   return runs_into;
 }
 

@@ -438,6 +438,8 @@ fix_message (const HutFix *fix)
       return N_ ("Use bolts and nuts");
     case HUT_FIX_PLAIN_HEADS:
       return N_ ("Use heads that stand on the panel");
+    case HUT_FIX_PANEL:
+      return N_ ("Put it on {other}");
     case HUT_FIX_NONE:
     default:
       return NULL;
@@ -454,6 +456,7 @@ hut_finding_dup_fix_text (const HutFinding *self,
   const HutFix *fix = &self->fix;
   const HutFinding order = {
     .message = fix_message (fix),
+    .other = fix->kind == HUT_FIX_PANEL ? (char *)hut_panel_name (fix->panel) : NULL,
     .is = fix->kind == HUT_FIX_MOVE ? fabs (fix->du_mm) : fix->value_mm,
     .must = fabs (fix->dv_mm),
   };

@@ -53,6 +53,22 @@ put_on_plate (HutHardware *hardware,
   return TRUE;
 }
 
+static gboolean
+put_on_panel (HutHardware *hardware,
+              const HutFix *self,
+              const HutDesign *design)
+{
+  if (!hut_shell_has_panel (&design->shell, self->panel))
+    return FALSE;
+  hut_position_clear (&hardware->at);
+  hardware->at = (HutPosition) { .panel = self->panel,
+                                 .u_anchor = HUT_ANCHOR_START,
+                                 .v_anchor = HUT_ANCHOR_START,
+                                 .u_offset_mm = self->du_mm,
+                                 .v_offset_mm = self->dv_mm };
+  return TRUE;
+}
+
 gboolean
 hut_fix_apply (const HutFix *self,
                HutDesign *design)
@@ -83,6 +99,8 @@ hut_fix_apply (const HutFix *self,
     case HUT_FIX_PLAIN_HEADS:
       hardware->sunk = FALSE;
       return TRUE;
+    case HUT_FIX_PANEL:
+      return put_on_panel (hardware, self, design);
     case HUT_FIX_NONE:
     case HUT_FIX_MOVE:
     default:

@@ -15,6 +15,7 @@ typedef enum
   HUT_FIX_PLATE,       /* hardware: on a face plate of `stock` */
   HUT_FIX_BOLTS,       /* hardware: bolts and nuts for its wood screws */
   HUT_FIX_PLAIN_HEADS, /* hardware: no heads in the panel */
+  HUT_FIX_PANEL,       /* hardware: on `panel`, its middle (du, dv) from the lower left */
 } HutFixKind;
 
 typedef struct
@@ -23,6 +24,7 @@ typedef struct
   char *item;      /* id of what it changes; owned */
   double du_mm, dv_mm;
   double value_mm;
+  HutPanelId panel; /* PANEL */
   char *stock;     /* id, or NULL; owned */
 } HutFix;
 

@@ -19,14 +19,20 @@ double hut_room_gap_mm (const HutBox3 *a, const HutBox3 *b);
 gboolean hut_hardware_room_find_move (const HutChecking *self, const HutPlacedHardware *placed, HutPoint *by);
 /* TRUE when it can be mounted from the other face and has room for all of it there. */
 gboolean hut_hardware_room_other_face (const HutChecking *self, const HutPlacedHardware *placed);
-/* A stock that can carry it on a face plate: the thickest within its range; NULL when there is none. */
-const HutStock *hut_hardware_room_plate_stock (const HutAssembly *assembly, const HutItem *item);
+/* A stock that can carry it on a face plate: the thickest within its range that holds webs of @web_mm;
+ * NULL when there is none. */
+const HutStock *hut_hardware_room_plate_stock (const HutAssembly *assembly, const HutItem *item, double web_mm);
 
 /* Fills a finding's fix. */
 void hut_finding_set_fix (HutFinding *self, HutFixKind kind, const HutPlacedHardware *placed, double value_mm);
-/* The other face, or the shortest move, or nothing. */
+/* The other face, or the shortest move, or another panel, or nothing. */
 void hut_finding_set_room_fix (HutFinding *self, const HutChecking *checking, const HutPlacedHardware *placed);
 /* The shortest move, or nothing. */
 void hut_finding_set_move_fix (HutFinding *self, const HutChecking *checking, const HutPlacedHardware *placed);
-/* A face plate, or nothing. */
-void hut_finding_set_plate_fix (HutFinding *self, const HutAssembly *assembly, const HutPlacedHardware *placed);
+/* The shortest move, or another panel, or nothing. */
+void hut_finding_set_place_fix (HutFinding *self, const HutChecking *checking, const HutPlacedHardware *placed);
+/* A face plate of a stock that holds webs of @web_mm (INFINITY: of any), or nothing. */
+void hut_finding_set_plate_fix (HutFinding *self,
+                                const HutAssembly *assembly,
+                                const HutPlacedHardware *placed,
+                                double web_mm);

@@ -44,6 +44,35 @@ fan_of_40_leaves_too_little_wood_and_a_smaller_opening_cures_it (void **state)
 }
 
 static void
+opening_of_a_connector_is_never_narrowed_and_a_plate_cures_it (void **state)
+{
+  HutDesign *design = new_design ();
+  HutItem *item = hut_test_item_new_fan (40, 32, 3, 37, 10);
+
+  /* The same holes, but a body goes through the large one. The acrylic holds webs of 2. */
+  hut_design_get_stock (design, "acrylic")->smallest_web_mm = 2.0;
+  item->group = HUT_ITEM_CONNECTOR;
+  item->thickness_max_mm = 6.0;
+  hut_test_put (design, "fan", item, lid_front, 186, 54)->face = HUT_FACE_INSIDE;
+  assert_cured (design, "fastener.web", HUT_SEVERITY_BLOCKS, 16.0 * sqrt (2.0) - 18.5 - 1.7, 6.0,
+                HUT_FIX_PLATE);
+}
+
+static void
+fan_that_would_lose_half_of_its_air_is_not_narrowed (void **state)
+{
+  HutDesign *design = new_design ();
+
+  /* 2 x (9 - 2.427) = 13.2 of 37 are more than 0.3; no stock holds 2.427. */
+  hut_design_get_stock (design, "plywood")->smallest_web_mm = 9.0;
+  hut_test_put (design, "fan", hut_test_item_new_fan (40, 32, 3, 37, 10), lid_front, 186, 60)
+      ->face
+      = HUT_FACE_INSIDE;
+  assert_cured (design, "fastener.web", HUT_SEVERITY_BLOCKS, 16.0 * sqrt (2.0) - 18.5 - 1.7, 9.0,
+                HUT_FIX_NONE);
+}
+
+static void
 fan_of_120_leaves_enough_wood (void **state)
 {
   HutDesign *design = new_design ();
@@ -167,6 +196,8 @@ main (void)
 {
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (fan_of_40_leaves_too_little_wood_and_a_smaller_opening_cures_it),
+    cmocka_unit_test (opening_of_a_connector_is_never_narrowed_and_a_plate_cures_it),
+    cmocka_unit_test (fan_that_would_lose_half_of_its_air_is_not_narrowed),
     cmocka_unit_test (fan_of_120_leaves_enough_wood),
     cmocka_unit_test (screw_near_an_edge_moves_off),
     cmocka_unit_test (end_of_the_grain_wants_more),

@@ -20,6 +20,11 @@ each_fix_changes_what_it_says (void **state)
   const HutFix heads = { .kind = HUT_FIX_PLAIN_HEADS, .item = "switch" };
   const HutFix move = { .kind = HUT_FIX_MOVE, .item = "switch", .du_mm = 2, .dv_mm = -3 };
 
+  const HutFix panel = { .kind = HUT_FIX_PANEL, .item = "switch", .du_mm = 40, .dv_mm = 30,
+                         .panel = { HUT_SHELL_BASE, HUT_SIDE_LEFT } };
+  const HutFix nowhere = { .kind = HUT_FIX_PANEL, .item = "switch",
+                           .panel = { HUT_SHELL_LID, HUT_SIDE_BOTTOM } };
+
   hardware->sunk = TRUE;
   assert_true (hut_fix_apply (&face, design));
   assert_int_equal (hardware->face, HUT_FACE_INSIDE);
@@ -35,6 +40,12 @@ each_fix_changes_what_it_says (void **state)
   assert_true (hut_fix_apply (&move, design));
   assert_near_mm (hardware->at.u_offset_mm, 102.0, 1e-9);
   assert_near_mm (hardware->at.v_offset_mm, 47.0, 1e-9);
+  assert_false (hut_fix_apply (&nowhere, design));
+  assert_int_equal (hardware->at.panel.side, HUT_SIDE_FRONT);
+  assert_true (hut_fix_apply (&panel, design));
+  assert_string_equal (hut_panel_id_to_string (hardware->at.panel), "base-left");
+  assert_near_mm (hardware->at.u_offset_mm, 40.0, 1e-9);
+  assert_near_mm (hardware->at.v_offset_mm, 30.0, 1e-9);
 }
 
 static void
@@ -43,7 +54,8 @@ fix_of_what_is_gone_changes_nothing (void **state)
   g_autoptr(HutDesign) design = hut_design_new ();
   g_autoptr(HutDesign) before = hut_design_copy (design);
   static const HutFixKind kinds[] = { HUT_FIX_NONE,  HUT_FIX_FACE,  HUT_FIX_MOVE,       HUT_FIX_NARROW,
-                                      HUT_FIX_PLATE, HUT_FIX_BOLTS, HUT_FIX_PLAIN_HEADS };
+                                      HUT_FIX_PLATE, HUT_FIX_BOLTS, HUT_FIX_PLAIN_HEADS,
+                                      HUT_FIX_PANEL };
 
   for (guint i = 0; i < G_N_ELEMENTS (kinds); i++)
     {
