@@ -238,16 +238,15 @@ check_leaf (HutChecking *self,
     hut_finding_set_fix (finding, HUT_FIX_PLAIN_HEADS, placed, 0.0);
 }
 
-/* ---- the web between air hole and screws ------------------------------------------------------
- * */
+/* ---- the web between air hole and screws -------------------------------------------------- */
 
 /* One web of a leaf that is narrower than it must be. @fn may be NULL. */
 typedef void (*WebFunc) (const HutPlacedHardware *placed,
                          const HutWeb *web,
                          gpointer data);
 
-/* The narrowest web between the cutouts and screws of a leaf as @hardware has them, mm; @must_mm when
- * all have that. */
+/* The narrowest web between the cutouts and screws of a leaf as @hardware has them, mm; @must_mm
+ * when all have that. */
 static double
 narrowest_web_mm (const HutPlacedHardware *placed,
                   const HutHardware *hardware,
@@ -301,8 +300,8 @@ smallest_cutout_mm (const HutPlacedHardware *placed)
   return smallest_mm;
 }
 
-/* A hole for air may be narrower; nothing that a connector's body goes through. Otherwise a plate of
- * another stock carries the screws. */
+/* A hole for air may be narrower; nothing that a connector's body goes through. Otherwise a plate
+ * of another stock carries the screws. */
 static void
 set_web_fix (HutFinding *finding,
              HutChecking *self,
