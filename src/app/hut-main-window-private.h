@@ -64,5 +64,5 @@ void hut_main_window_commit_typing (HutMainWindow *self);
 /* Drops what is being typed. Returns: FALSE when nothing was */
 gboolean hut_main_window_revert_typing (HutMainWindow *self);
 void hut_main_window_show_step (HutMainWindow *self, const char *step);
-/* "flat", "built" or "sheets". */
+/* "flat", "built", "sheets" or "results". */
 void hut_main_window_show_view (HutMainWindow *self, const char *view);

@@ -3,8 +3,10 @@
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
 #include "app/hut-main-window-private.h"
+#include "app/hut-engineering-page.h"
 #include "app/hut-inspector.h"
 #include "app/hut-openings-page.h"
+#include "app/hut-results-view.h"
 #include "app/hut-settings.h"
 #include "app/hut-shape-page.h"
 #include "app/hut-shelf.h"
@@ -99,13 +101,16 @@ on_step_shown (HutMainWindow *self)
 {
   const char *step = gtk_stack_get_visible_child_name (self->steps);
   GAction *action = g_action_map_lookup_action (G_ACTION_MAP (self), "step");
-  const gboolean cuts = g_strcmp0 (step, "cut") == 0;
+  const char *view = gtk_stack_get_visible_child_name (self->views);
+  const char *own = g_strcmp0 (step, "cut") == 0           ? "sheets"
+                    : g_strcmp0 (step, "engineering") == 0 ? "results"
+                                                           : NULL;
 
   if (self->sheets == NULL || step == NULL)
     return;
-  /* Sheets are what is looked at while cutting, and nothing else then. */
-  if (cuts || gtk_stack_get_visible_child (self->views) == GTK_WIDGET (self->sheets))
-    hut_main_window_show_view (self, cuts ? "sheets" : "flat");
+  /* Sheets are what is looked at while cutting, results while reckoning, and nothing else then. */
+  if (own != NULL || g_strcmp0 (view, "sheets") == 0 || g_strcmp0 (view, "results") == 0)
+    hut_main_window_show_view (self, own != NULL ? own : "flat");
   if (action != NULL)
     g_simple_action_set_state (G_SIMPLE_ACTION (action), g_variant_new_string (step));
 }
@@ -149,6 +154,9 @@ add_steps (HutMainWindow *self)
   gtk_stack_add_titled (self->steps, hut_shape_page_new (self->session), "shape", _("Shape"));
   /* Translators: step of the job: put openings into the panels */
   gtk_stack_add_titled (self->steps, openings, "openings", _("Openings"));
+  /* Translators: step of the job: air, heat, light, lid, noise, finish */
+  gtk_stack_add_titled (self->steps, hut_engineering_page_new (self->session), "engineering",
+                        _("Engineering"));
   /* Translators: step of the job: lay out sheets and write the cut files */
   gtk_stack_add_titled (self->steps, GTK_WIDGET (self->cut_page), "cut", _("Cut"));
   g_object_bind_property (self->canvas, "scale",
@@ -172,6 +180,9 @@ add_middle (HutMainWindow *self)
   gtk_stack_add_titled (self->views, GTK_WIDGET (self->built), "built", _("Built"));
   /* Translators: view of the parts on the sheets that are cut */
   gtk_stack_add_titled (self->views, GTK_WIDGET (self->sheets), "sheets", _("Sheets"));
+  /* Translators: view of what the engineering comes to */
+  gtk_stack_add_titled (self->views, hut_results_view_new (self->session), "results",
+                        _("Results"));
   g_signal_connect_object (self->canvas, "activate-item", G_CALLBACK (on_item_activated), self,
                            G_CONNECT_SWAPPED);
   g_object_bind_property (settings, "units", self->canvas, "units", G_BINDING_SYNC_CREATE);

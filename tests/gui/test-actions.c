@@ -161,7 +161,7 @@ keys_work_while_a_field_has_the_cursor (void **state)
   gtk_widget_grab_focus (hut_gui_app_find (&app, "u_offset"));
   hut_gui_key ("alt+2");
   hut_gui_app_find (&app, "seam_height");
-  hut_gui_key ("alt+4");
+  hut_gui_key ("alt+5");
   hut_gui_app_find (&app, "sheet_counts");
 }
 

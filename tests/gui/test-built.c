@@ -91,7 +91,7 @@ cutting_shows_the_sheets_and_leaving_it_the_panels (void **state)
   g_auto (HutGui) gui = { 0 };
   HutBuiltArea *area = open_built (&gui, "engraver");
 
-  hut_gui_key ("alt+4");
+  hut_gui_key ("alt+5");
   hut_gui_wait_for (!gtk_widget_get_mapped (GTK_WIDGET (area)));
   assert_false (gtk_widget_get_mapped (gui.canvas));
   hut_gui_key ("alt+2");
