@@ -107,6 +107,12 @@ random_stock (HutRandom *random,
   stock->fit = (HutFitKind) hut_random_below (random, 3);
   stock->allowance_mm = round_to_hundredth (hut_random_between (random, -0.15, 0.2));
   fill_recipe (random, stock, cutter);
+  /* From what is drawn already: further draws would change every design after it. */
+  if (stock->passes % 3 == 0)
+    {
+      stock->grain = (guint) stock->speed_mm_min % 2 == 0 ? HUT_GRAIN_WIDTH : HUT_GRAIN_DEPTH;
+      stock->grain_rule = (HutGrainRule) ((guint) stock->speed_mm_min % 3);
+    }
   return stock;
 }
 

@@ -20,7 +20,7 @@ struct _HutStockRow
   GtkWidget *remove, *start, *start_mark;
   GtkLabel *summary, *thickness;
   GtkEntry *name;
-  GtkDropDown *material, *fit;
+  GtkDropDown *material, *fit, *grain, *grain_rule;
   HutCheckedEntry *readings;
   HutNumberEntry *nominal, *sheet_width, *sheet_depth, *price, *density, *smallest_web, *allowance,
       *kerf, *kerf_error, *speed, *power, *passes;
@@ -99,6 +99,7 @@ on_derived (HutStockRow *self)
     /* Translators: thickness of a stock: mean, least, most of several caliper readings */
     text = g_strdup_printf (_("%s (%s to %s)"), mean, least, most);
   gtk_label_set_text (self->thickness, text);
+  gtk_widget_set_sensitive (GTK_WIDGET (self->grain_rule), stock->grain != HUT_GRAIN_NONE);
   gtk_widget_set_sensitive (
       self->remove, hut_session_get_design (hut_form_get_session (self->form))->stocks->len > 1);
 }
@@ -200,6 +201,8 @@ hut_stock_row_class_init (HutStockRowClass *class)
   gtk_widget_class_bind_template_child (widget_class, HutStockRow, name);
   gtk_widget_class_bind_template_child (widget_class, HutStockRow, material);
   gtk_widget_class_bind_template_child (widget_class, HutStockRow, fit);
+  gtk_widget_class_bind_template_child (widget_class, HutStockRow, grain);
+  gtk_widget_class_bind_template_child (widget_class, HutStockRow, grain_rule);
   gtk_widget_class_bind_template_child (widget_class, HutStockRow, readings);
   gtk_widget_class_bind_template_child (widget_class, HutStockRow, nominal);
   gtk_widget_class_bind_template_child (widget_class, HutStockRow, sheet_width);
@@ -239,6 +242,9 @@ bind_sheet (HutStockRow *self)
                        N_ ("Sheet Width"));
   hut_form_add_number (form, self->sheet_depth, G_STRUCT_OFFSET (HutStock, sheet_depth_mm),
                        N_ ("Sheet Depth"));
+  hut_form_add_choice (form, self->grain, G_STRUCT_OFFSET (HutStock, grain), N_ ("Grain"));
+  hut_form_add_choice (form, self->grain_rule, G_STRUCT_OFFSET (HutStock, grain_rule),
+                       N_ ("Grain of Panels"));
   hut_form_add_number (form, self->price, G_STRUCT_OFFSET (HutStock, price), N_ ("Price"));
   hut_form_add_number (form, self->density, G_STRUCT_OFFSET (HutStock, density_kg_m3),
                        N_ ("Density"));

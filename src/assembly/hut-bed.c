@@ -68,20 +68,28 @@ hut_cutter_takes (const HutCutter *self,
                 hut_cutter_usable_depth_mm (self), self->any_angle);
 }
 
+gboolean
+hut_cutter_turns_sheet (const HutCutter *self,
+                        const HutStock *stock)
+{
+  const double straight_width_mm = MIN (stock->sheet_width_mm, self->bed_width_mm);
+  const double straight_depth_mm = MIN (stock->sheet_depth_mm, self->bed_depth_mm);
+  const double turned_width_mm = MIN (stock->sheet_depth_mm, self->bed_width_mm);
+  const double turned_depth_mm = MIN (stock->sheet_width_mm, self->bed_depth_mm);
+
+  return turned_width_mm * turned_depth_mm > straight_width_mm * straight_depth_mm;
+}
+
 void
 hut_cutter_sheet (const HutCutter *self,
                   const HutStock *stock,
                   double *width_mm,
                   double *depth_mm)
 {
-  const double straight_width_mm = MIN (stock->sheet_width_mm, self->bed_width_mm);
-  const double straight_depth_mm = MIN (stock->sheet_depth_mm, self->bed_depth_mm);
-  const double turned_width_mm = MIN (stock->sheet_depth_mm, self->bed_width_mm);
-  const double turned_depth_mm = MIN (stock->sheet_width_mm, self->bed_depth_mm);
-  const gboolean turned = turned_width_mm * turned_depth_mm > straight_width_mm * straight_depth_mm;
+  const gboolean turned = hut_cutter_turns_sheet (self, stock);
 
-  *width_mm = turned ? turned_width_mm : straight_width_mm;
-  *depth_mm = turned ? turned_depth_mm : straight_depth_mm;
+  *width_mm = MIN (turned ? stock->sheet_depth_mm : stock->sheet_width_mm, self->bed_width_mm);
+  *depth_mm = MIN (turned ? stock->sheet_width_mm : stock->sheet_depth_mm, self->bed_depth_mm);
 }
 
 void

@@ -115,6 +115,8 @@ double hut_cutter_usable_depth_mm (const HutCutter *self);
 /* A stock's sheet as it lies on the bed: cut down to the bed where it is larger, turned by 90 degrees
  * when more of it fits that way, mm. */
 void hut_cutter_sheet (const HutCutter *self, const HutStock *stock, double *width_mm, double *depth_mm);
+/* TRUE when that sheet is turned. */
+gboolean hut_cutter_turns_sheet (const HutCutter *self, const HutStock *stock);
 /* Room for a part on that sheet: less the margin all round and one kerf, mm; may be <= 0. */
 void hut_cutter_room (const HutCutter *self, const HutStock *stock, double *width_mm, double *depth_mm);
 /* TRUE when a rectangle of that stock can be cut: fits its room at 0, 90 or, if allowed, any angle. */

@@ -3,6 +3,7 @@
 #define G_LOG_DOMAIN "hut-checks"
 #include "config.h"
 #include "checks/hut-checking.h"
+#include "assembly/hut-part-grain.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
@@ -217,6 +218,23 @@ check_whole_bed (HutChecking *self)
   return TRUE;
 }
 
+/* The part goes on the sheet, but only against the grain that is asked for. */
+static void
+add_grain_finding (HutChecking *self,
+                   const HutPart *part)
+{
+  const HutPanel *panel = hut_check_part_panel (self->assembly, part);
+  HutFinding *finding = hut_checking_add (
+    self, "stock.grain", HUT_SEVERITY_WARNS,
+    N_ ("{what} goes on a sheet of {other} only against the grain that is asked for."));
+
+  hut_finding_set_names (finding, hut_check_part_name (self->assembly, part),
+                         hut_check_name (part->stock->name, part->stock->id));
+  hut_finding_set_item (finding, part->stock->id);
+  if (panel != NULL)
+    hut_finding_add_place (finding, panel, part_bounds (part));
+}
+
 void
 hut_check_bed (HutChecking *self)
 {
@@ -230,5 +248,7 @@ hut_check_bed (HutChecking *self)
 
       if (part_misses (&self->assembly->design->cutter, part, &room, &sheet))
         add_part_finding (self, part, &room, sheet);
+      else if (!part->bought && !hut_part_keeps_grain (part, &self->assembly->design->cutter))
+        add_grain_finding (self, part);
     }
 }

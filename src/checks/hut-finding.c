@@ -80,6 +80,7 @@ static const char *const check_ids[] = {
   "splice.stagger",
   "splice.strap",
   "stiffness.sag",
+  "stock.grain",
   "stock.missing",
   "stock.sheet",
   "trap.flow",

@@ -160,6 +160,22 @@ typedef enum
   HUT_FIT_GLUE,
 } HutFitKind;
 
+/* Which side of the sheet the grain runs along. */
+typedef enum
+{
+  HUT_GRAIN_NONE,  /* none, or none that is seen */
+  HUT_GRAIN_WIDTH,
+  HUT_GRAIN_DEPTH,
+} HutGrain;
+
+/* How the grain shall run on the pieces of the shell; of a top or bottom, up is from front to back. */
+typedef enum
+{
+  HUT_GRAIN_RULE_UP,
+  HUT_GRAIN_RULE_ACROSS,
+  HUT_GRAIN_RULE_FREE,
+} HutGrainRule;
+
 /* A material with its measured thickness, and how the cutter cuts it (its recipe). */
 typedef struct
 {
@@ -168,6 +184,8 @@ typedef struct
   double nominal_mm;         /* only a name */
   GArray *readings_mm;       /* double, >= 1 caliper readings */
   double sheet_width_mm, sheet_depth_mm;
+  HutGrain grain;
+  HutGrainRule grain_rule;   /* says nothing without grain */
   double price;              /* per sheet, in the owner's currency; 0 unknown */
   double density_kg_m3;
   double smallest_web_mm;

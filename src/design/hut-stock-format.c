@@ -19,6 +19,8 @@
 
 static const char *const materials[]
     = { "plywood", "mdf", "hdf", "acrylic", "polycarbonate", "other", NULL };
+static const char *const grains[] = { "none", "width", "depth", NULL };
+static const char *const grain_rules[] = { "up", "across", "free", NULL };
 static const char *const fits[] = { "press", "slip", "glue", NULL };
 
 static const HutAttributeFormat reading_attributes[] = {
@@ -73,6 +75,8 @@ static const HutAttributeFormat stock_attributes[] = {
   HUT_CHOICE (HutStock, fit, "fit", "fit", fits),
   HUT_NUMBER (HutStock, allowance_mm, "allowance", "fit allowance", "mm", -ALLOWANCE_MAX_MM,
               ALLOWANCE_MAX_MM),
+  HUT_MAYBE_CHOICE (HutStock, grain, "grain", "grain of the sheet", grains),
+  HUT_MAYBE_CHOICE (HutStock, grain_rule, "panel-grain", "grain of the panels", grain_rules),
 };
 
 static const HutChildFormat stock_children[] = {

@@ -99,6 +99,7 @@ hut_stock_equal (const HutStock *a,
          && a->material == b->material && a->nominal_mm == b->nominal_mm
          && readings_equal (a->readings_mm, b->readings_mm)
          && a->sheet_width_mm == b->sheet_width_mm && a->sheet_depth_mm == b->sheet_depth_mm
+         && a->grain == b->grain && a->grain_rule == b->grain_rule
          && a->price == b->price && a->density_kg_m3 == b->density_kg_m3
          && a->smallest_web_mm == b->smallest_web_mm && a->fit == b->fit
          && a->allowance_mm == b->allowance_mm && recipe_equal (a, b);

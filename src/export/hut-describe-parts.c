@@ -3,6 +3,7 @@
 #define G_LOG_DOMAIN "hut-export"
 #include "config.h"
 #include "export/hut-describe-private.h"
+#include "assembly/hut-part-grain.h"
 #include "export/hut-sheet-figures.h"
 
 #define DEGREES_PER_RADIAN (180.0 / G_PI)
@@ -30,6 +31,22 @@ hut_describe_part_kind (HutPartKind kind)
       return "trap";
     }
   g_return_val_if_reached ("panel");
+}
+
+/* How its grain shall run; NULL: as it comes. */
+static const char *
+describe_grain (const HutPart *part)
+{
+  switch (hut_part_grain_rule (part))
+    {
+    case HUT_GRAIN_RULE_UP:
+      return "up";
+    case HUT_GRAIN_RULE_ACROSS:
+      return "across";
+    case HUT_GRAIN_RULE_FREE:
+    default:
+      return NULL;
+    }
 }
 
 /* The tool's path, or why there is none. Bought parts have neither: nobody cuts them here.
@@ -88,6 +105,8 @@ describe_part (HutXmlOut *out,
                                                         : "window",
                       part->item);
   hut_xml_out_text (out, "stock", part->stock->id);
+  if (describe_grain (part) != NULL)
+    hut_xml_out_text (out, "grain", describe_grain (part));
   hut_xml_out_number (out, "thickness", part->thickness_mm);
   hut_xml_out_number (out, "depth", part->depth_mm);
   hut_xml_out_flag (out, "bought", part->bought);

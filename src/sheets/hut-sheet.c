@@ -11,6 +11,7 @@
 #define G_LOG_DOMAIN "hut-sheets"
 #include "config.h"
 #include "sheets/hut-sheet.h"
+#include "assembly/hut-part-grain.h"
 #include "sheets/hut-outline-pack.h"
 #include "sheets/hut-shelf-pack.h"
 #include <math.h>
@@ -167,19 +168,23 @@ append_slanted_ways (GArray *ways,
     }
 }
 
-/* The ways that the cutter allows; right angles first. (element-type HutOutlineWay) */
+/* The ways that the cutter and the grain allow; right angles first. (element-type HutOutlineWay) */
 static GArray *
 dup_ways (const Job *job,
+          const HutPart *part,
           const HutPath *outer,
           double grow_mm)
 {
+  const gboolean ruled = hut_part_grain_rule (part) != HUT_GRAIN_RULE_FREE
+                         && hut_part_keeps_grain (part, job->cutter);
   const HutRect box = hut_path_bounds (outer);
   GArray *ways = g_array_new (FALSE, FALSE, sizeof (HutOutlineWay));
   double turn_rad;
 
   for (guint quarter = 0; quarter < QUARTERS; quarter++)
-    append_way (ways, outer, quarter * G_PI_2, grow_mm);
-  if (!job->cutter->any_angle)
+    if (hut_part_may_turn (part, job->cutter, quarter))
+      append_way (ways, outer, quarter * G_PI_2, grow_mm);
+  if (!job->cutter->any_angle || ruled)
     return ways;
   append_slanted_ways (ways, outer, grow_mm);
   if (hut_rect_fits_turned (box.u1 - box.u0 + 2.0 * grow_mm, box.v1 - box.v0 + 2.0 * grow_mm,
@@ -233,7 +238,7 @@ add_part (Job *job,
       add_pinned (job, pack, job->pins[index], line, grow_mm, shape);
       return TRUE;
     }
-  ways = dup_ways (job, line->outer, grow_mm);
+  ways = dup_ways (job, part, line->outer, grow_mm);
   if (!hut_outline_pack_add (pack, shape, (const HutOutlineWay *) (const void *) ways->data,
                              ways->len, hut_region_area_mm2 (line)))
     return FALSE;

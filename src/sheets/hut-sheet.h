@@ -45,7 +45,7 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutSheet, hut_sheet_free)
  * @watch: (nullable): told how far it is; may stop it, and then the best so far is returned
  *
  * Parts are packed by their true outlines, small ones also in the waste of windows, at right angles,
- * or as the cutter allows. A sheet is hut_cutter_sheet (). Spacing: the cutter's part gap between cut
+ * or as the cutter allows, and as their grain asks for where they fit that way. A sheet is hut_cutter_sheet (). Spacing: the cutter's part gap between cut
  * lines; cut lines stay inside the sheet by the cutter's margin: see hut_sheet_usable ().
  * Pure while @watch does not stop it: same design, same sheets. Never more sheets than
  * hut_shelf_pack ().

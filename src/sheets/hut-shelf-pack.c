@@ -9,6 +9,7 @@
 #define G_LOG_DOMAIN "hut-sheets"
 #include "config.h"
 #include "sheets/hut-shelf-pack.h"
+#include "assembly/hut-part-grain.h"
 #include <math.h>
 
 /* A box may stick out by this much, mm. Own choice: a thousandth of the grid, takes up rounding. */
@@ -85,7 +86,8 @@ item_init (Item *self,
     {
       self->turn_rad[way] = flat == (way == 0) ? 0.0 : G_PI_2;
       self->box[way] = turned_bounds (shape, self->turn_rad[way], grow_mm);
-      self->allowed[way] = box_fits (self->box[way], usable);
+      self->allowed[way] = box_fits (self->box[way], usable)
+                           && hut_part_may_turn (part, cutter, flat == (way == 0) ? 0 : 1);
     }
   if (self->allowed[0] || self->allowed[1])
     return TRUE;

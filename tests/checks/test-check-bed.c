@@ -81,6 +81,31 @@ glazing_larger_than_the_bed_is_to_be_bought (void **state)
   assert_int_equal (hut_check_case_count (other, "bed.part"), 0);
 }
 
+/* Bed and sheet of 2 m take every panel either way. Where the grain runs along a sheet of 2000 x 300,
+ * upright panels lie turned, and those wider than 300 mm fit only against it. */
+static void
+panel_that_fits_only_against_the_grain_is_warned_of (void **state)
+{
+  HutDesign *along = hut_check_case_design (), *against = hut_check_case_design ();
+  HutStock *stock = hut_design_get_stock (along, along->shell.default_stock);
+  g_autoptr(HutCheckCase) fits = NULL;
+  g_autoptr(HutCheckCase) turned = NULL;
+
+  stock->grain = HUT_GRAIN_DEPTH;
+  along->cutter.bed_width_mm = along->cutter.bed_depth_mm = 2000;
+  stock->sheet_width_mm = stock->sheet_depth_mm = 2000;
+  fits = hut_check_case_new (along);
+  assert_int_equal (hut_check_case_count (fits, "stock.grain"), 0);
+
+  stock = hut_design_get_stock (against, against->shell.default_stock);
+  against->cutter.bed_width_mm = against->cutter.bed_depth_mm = 2000;
+  stock->grain = HUT_GRAIN_WIDTH;
+  stock->sheet_width_mm = 2000;
+  stock->sheet_depth_mm = 300;
+  turned = hut_check_case_new (against);
+  assert_true (hut_check_case_count (turned, "stock.grain") > 0);
+}
+
 static void
 glazing_larger_than_its_sheet_names_the_stock (void **state)
 {
@@ -169,6 +194,7 @@ main (void)
     cmocka_unit_test (parts_on_the_bed_are_not_told),
     cmocka_unit_test (panel_that_no_splice_can_part_blocks),
     cmocka_unit_test (glazing_larger_than_the_bed_is_to_be_bought),
+    cmocka_unit_test (panel_that_fits_only_against_the_grain_is_warned_of),
     cmocka_unit_test (glazing_larger_than_its_sheet_names_the_stock),
     cmocka_unit_test (margins_that_leave_no_bed_block),
     cmocka_unit_test (bed_smaller_than_any_part_blocks_once),

@@ -1,6 +1,7 @@
 /* tests/sheets/test-sheet.c: parts laid on sheets that the bed takes.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "sheets/hut-sheet.h"
+#include "assembly/hut-part-grain.h"
 #include "geom/hut-geos.h"
 #include "sheets/hut-shelf-pack.h"
 #include "hut-assert.h"
@@ -59,9 +60,25 @@ assert_rect (HutRect is,
 
 /* ---- what must hold for every set ------------------------------------------------------------ */
 
+/* A part that can keep its grain lies at a right angle that keeps it. */
+static void
+assert_grain (const HutPart *part,
+              const HutCutter *cutter,
+              const HutPlacement *placement,
+              guint64 seed)
+{
+  const double quarters = placement->turn_rad / G_PI_2;
+
+  if (hut_part_grain_rule (part) == HUT_GRAIN_RULE_FREE || !hut_part_keeps_grain (part, cutter))
+    return;
+  if (quarters != round (quarters) || !hut_part_may_turn (part, cutter, (guint) round (quarters)))
+    fail_msg ("seed %" G_GUINT64_FORMAT ": %s lies against its grain", seed, part->id);
+}
+
 static void
 assert_each_part_once (const HutSheetSet *set,
                        const HutPartSet *parts,
+                       const HutCutter *cutter,
                        guint64 seed)
 {
   g_autofree guint *seen = g_new0 (guint, parts->parts->len + 1);
@@ -77,6 +94,7 @@ assert_each_part_once (const HutSheetSet *set,
           const HutPart *part = g_ptr_array_index (parts->parts, laid->part);
 
           assert_ptr_equal (part->stock, sheet->stock);
+          assert_grain (part, cutter, &laid->placement, seed);
           assert_false (laid->placement.mirrored);
           seen[laid->part]++;
         }
@@ -348,7 +366,7 @@ assert_set (const HutAssembly *assembly,
   g_autoptr(HutSheetSet) again = hut_sheet_set_new (assembly, parts);
 
   assert_same (set, again);
-  assert_each_part_once (set, parts, seed);
+  assert_each_part_once (set, parts, &assembly->design->cutter, seed);
   assert_what_fits_is_laid (assembly, parts, set, seed);
   for (guint i = 0; i < set->sheets->len; i++)
     {
@@ -470,6 +488,27 @@ long_slim_part_fits_only_when_any_angle_is_allowed (void **state)
   assert_int_equal (turned->unplaced->len, 0);
   assert_int_equal (turned->sheets->len, 1);
   assert_set (hand->assembly, hand->parts, 0);
+}
+
+/* Six of 120 x 90: 3 x 3 of them go on 380 x 280 as they are (3 x 120 + 2 x 5 = 370 wide, 3 x 90 + 10 =
+ * 280 deep), and turned as well, with 4 x 90 + 15 = 375. By the rule all lie turned. */
+static void
+panels_lie_as_their_grain_asks_for (void **state)
+{
+  HutHandParts *hand = *state;
+
+  for (guint i = 0; i < 6; i++)
+    hut_hand_parts_add_rect (hand, (const char *[]) { "a", "b", "c", "d", "e", "f" }[i], 120, 90);
+  hand->stock->grain = HUT_GRAIN_DEPTH;
+  hand->stock->grain_rule = HUT_GRAIN_RULE_ACROSS;
+  hand->cutter->any_angle = TRUE;
+
+  g_autoptr(HutSheetSet) set = hut_sheet_set_new (hand->assembly, hand->parts);
+
+  assert_int_equal (set->sheets->len, 1);
+  assert_int_equal (set->unplaced->len, 0);
+  for (guint i = 0; i < 6; i++)
+    assert_near (fabs (sin (laid_at (set, 0, i)->placement.turn_rad)), 1.0, 1e-9);
 }
 
 static void
@@ -707,7 +746,7 @@ packing_that_is_stopped_gives_a_whole_layout_and_a_watched_one_the_same (void **
   assert_same (free_run, watched_run);
   assert_true (watched.calls > 1);
   assert_int_equal (stopping.calls, 1);
-  assert_each_part_once (stopped, hand->parts, 0);
+  assert_each_part_once (stopped, hand->parts, hand->cutter, 0);
 }
 
 /* ---- random ---------------------------------------------------------------------------------- */
@@ -764,6 +803,7 @@ main (void)
     BY_HAND (part_that_is_too_high_is_turned_by_90_degrees),
     BY_HAND (part_of_exactly_the_usable_bed_fits_and_one_that_is_0_01_mm_larger_does_not),
     BY_HAND (long_slim_part_fits_only_when_any_angle_is_allowed),
+    BY_HAND (panels_lie_as_their_grain_asks_for),
     BY_HAND (part_that_is_too_long_for_the_diagonal_is_unplaced),
     BY_HAND (bought_part_is_on_no_sheet_and_not_unplaced),
     BY_HAND (sheet_smaller_than_the_bed_limits_the_parts_and_is_turned_for_more_room),
