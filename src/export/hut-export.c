@@ -17,6 +17,7 @@
 #define CUT_LIST_NAME "cut-list.csv"
 #define CUT_TO_SIZE_NAME "cut-to-size.csv"
 #define SHOPPING_NAME "shopping-list.csv"
+#define BLANKS_NAME "sheets-to-buy.csv"
 
 /* Share of the work that is done, as the progress tells it. Own choice: checks take longest. */
 #define DERIVED_RATIO 0.4
@@ -313,6 +314,8 @@ make_files (const Work *self,
                  hut_write_marked_cut_list (self->assembly, self->parts, self->sheets, self->mark));
       take_file (files, CUT_TO_SIZE_NAME,
                  hut_write_marked_cut_to_size (self->assembly, self->parts, self->mark));
+      take_file (files, BLANKS_NAME,
+                 hut_write_marked_blank_list (self->assembly, self->sheets, self->mark));
       take_file (files, SHOPPING_NAME,
                  hut_write_marked_shopping_list (self->assembly, self->parts, self->mark));
     }

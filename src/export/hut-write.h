@@ -57,6 +57,11 @@ GBytes *hut_write_marked_cut_list (const HutAssembly *assembly,
                                    const HutPartSet *parts,
                                    const HutSheetSet *sheets,
                                    const char *mark) G_GNUC_WARN_UNUSED_RESULT;
+/* Sheets to buy of each stock, and where they are larger than the bed, how they are sawn down to it:
+ * the cuts are by hand or by the supplier. (nullable): NULL when nothing is cut. */
+GBytes *hut_write_marked_blank_list (const HutAssembly *assembly,
+                                     const HutSheetSet *sheets,
+                                     const char *mark) G_GNUC_WARN_UNUSED_RESULT;
 /* Hardware, screws, nuts and washers to buy. (nullable): NULL when there is nothing. */
 GBytes *hut_write_marked_shopping_list (const HutAssembly *assembly,
                                         const HutPartSet *parts,

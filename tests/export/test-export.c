@@ -213,7 +213,8 @@ set_takes_the_place_of_an_earlier_one (void **state)
   g_auto(GStrv) second = export (design, place->out, &only_csv);
   g_autofree char *names = g_strjoinv (" ", second);
 
-  assert_string_equal (names, "cut-list.csv cut-to-size.csv design.hutch manifest.xml shopping-list.csv");
+  assert_string_equal (names, "cut-list.csv cut-to-size.csv design.hutch manifest.xml sheets-to-buy.csv "
+                       "shopping-list.csv");
 }
 
 /* ---- the manifest ---------------------------------------------------------------------------- */
