@@ -78,4 +78,5 @@ void hut_check_lid (HutChecking *self);
 void hut_check_stiffness (HutChecking *self);
 void hut_check_light (HutChecking *self);
 void hut_check_cut (HutChecking *self);
+void hut_check_spot (HutChecking *self);
 void hut_check_caution (HutChecking *self);

@@ -72,6 +72,11 @@ static const char *const check_ids[] = {
   "service.line",
   "service.missing",
   "service.tight",
+  "sheet.changed",
+  "sheet.gap",
+  "sheet.gone",
+  "sheet.outside",
+  "sheet.overlap",
   "shell.inside",
   "shell.seam",
   "shell.size",
@@ -441,6 +446,8 @@ fix_message (const HutFix *fix)
       return N_ ("Use heads that stand on the panel");
     case HUT_FIX_PANEL:
       return N_ ("Put it on {other}");
+    case HUT_FIX_RELEASE:
+      return N_ ("Let the program lay it");
     case HUT_FIX_NONE:
     default:
       return NULL;
@@ -537,7 +544,7 @@ hut_check_all (const HutAssembly *assembly,
     hut_check_service, hut_check_trap,      hut_check_extra,   hut_check_depth,     hut_check_mount,
     hut_check_fastener,
     hut_check_air,     hut_check_lid,     hut_check_stiffness, hut_check_light,
-    hut_check_cut,     hut_check_caution,
+    hut_check_cut,     hut_check_spot,    hut_check_caution,
   };
   HutChecking checking = { .assembly = assembly, .parts = parts };
 

@@ -80,6 +80,8 @@ hut_fix_apply (const HutFix *self,
   hardware = hut_design_get_hardware (design, self->item);
   if (self->kind == HUT_FIX_MOVE)
     return move (self, design);
+  if (self->kind == HUT_FIX_RELEASE)
+    return hut_design_release_part (design, self->item);
   if (hardware == NULL)
     return FALSE;
   switch (self->kind)
@@ -103,6 +105,7 @@ hut_fix_apply (const HutFix *self,
       return put_on_panel (hardware, self, design);
     case HUT_FIX_NONE:
     case HUT_FIX_MOVE:
+    case HUT_FIX_RELEASE:
     default:
       return FALSE;
     }

@@ -12,8 +12,10 @@
 #include "config.h"
 #include "sheets/hut-sheet.h"
 #include "assembly/hut-part-grain.h"
+#include "assembly/hut-spot-place.h"
 #include "sheets/hut-outline-pack.h"
 #include "sheets/hut-shelf-pack.h"
+#include "sheets/hut-spot-pin.h"
 #include <math.h>
 
 /* A box may stick out by this much, mm. Own choice: a thousandth of the grid, takes up rounding. */
@@ -35,12 +37,7 @@ hut_sheet_usable (const HutCutter *cutter,
 {
   g_return_val_if_fail (cutter != NULL && stock != NULL, ((HutRect) { 0, 0, -1, -1 }));
 
-  double width_mm, depth_mm;
-
-  hut_cutter_sheet (cutter, stock, &width_mm, &depth_mm);
-  return (HutRect) {
-    cutter->margin_mm, cutter->margin_mm, width_mm - cutter->margin_mm, depth_mm - cutter->margin_mm
-  };
+  return hut_cutter_usable (cutter, stock);
 }
 
 HutRegion *
@@ -469,7 +466,11 @@ hut_sheet_set_new_within (const HutAssembly *assembly,
                           guint64 work_limit,
                           const HutPackWatch *watch)
 {
-  return hut_sheet_set_new_pinned (assembly, parts, NULL, work_limit, watch);
+  g_return_val_if_fail (assembly != NULL && parts != NULL, NULL);
+
+  g_autoptr(GArray) pins = hut_sheet_pins_new_from_spots (assembly, parts);
+
+  return hut_sheet_set_new_pinned (assembly, parts, pins, work_limit, watch);
 }
 
 HutSheetSet *

@@ -55,7 +55,7 @@ fix_of_what_is_gone_changes_nothing (void **state)
   g_autoptr(HutDesign) before = hut_design_copy (design);
   static const HutFixKind kinds[] = { HUT_FIX_NONE,  HUT_FIX_FACE,  HUT_FIX_MOVE,       HUT_FIX_NARROW,
                                       HUT_FIX_PLATE, HUT_FIX_BOLTS, HUT_FIX_PLAIN_HEADS,
-                                      HUT_FIX_PANEL };
+                                      HUT_FIX_PANEL, HUT_FIX_RELEASE };
 
   for (guint i = 0; i < G_N_ELEMENTS (kinds); i++)
     {
@@ -64,6 +64,19 @@ fix_of_what_is_gone_changes_nothing (void **state)
       assert_false (hut_fix_apply (&fix, design));
     }
   assert_true (hut_design_equal (design, before));
+}
+
+static void
+released_part_has_no_spot (void **state)
+{
+  g_autoptr(HutDesign) design = hut_design_new ();
+  const HutFix release = { .kind = HUT_FIX_RELEASE, .item = "base-front" };
+
+  g_ptr_array_add (design->spots, hut_spot_new ("base-front"));
+  g_ptr_array_add (design->spots, hut_spot_new ("base-back"));
+  assert_true (hut_fix_apply (&release, design));
+  assert_null (hut_design_get_spot (design, "base-front"));
+  assert_non_null (hut_design_get_spot (design, "base-back"));
 }
 
 static void
@@ -82,6 +95,7 @@ main (void)
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (each_fix_changes_what_it_says),
     cmocka_unit_test (fix_of_what_is_gone_changes_nothing),
+    cmocka_unit_test (released_part_has_no_spot),
     cmocka_unit_test (plate_of_a_stock_that_is_gone_is_not_made),
   };
 
