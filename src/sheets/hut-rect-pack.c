@@ -160,6 +160,9 @@ lay_item (Packer *self,
 
   for (guint i = 0; i < bin_count && (pick == PICK_BEST_BIN || bin == bin_count); i++)
     {
+      self->work++;
+      if (!hut_rect_room_may_take (&self->rooms[i], self->sizes[item], self->may_turn))
+        continue;
       self->work += self->rooms[i].free_count;
       if (hut_rect_room_find (&self->rooms[i], self->sizes[item], self->may_turn, rule, &spot))
         bin = i;
@@ -186,6 +189,9 @@ fill_bin (Packer *self,
 
       for (guint i = 0; i < count; i++)
         {
+          self->work++;
+          if (!hut_rect_room_may_take (&self->rooms[bin], self->sizes[items[i]], self->may_turn))
+            continue;
           self->work += self->rooms[bin].free_count;
           if (hut_rect_room_find (&self->rooms[bin], self->sizes[items[i]], self->may_turn, rule,
                                   &spot))

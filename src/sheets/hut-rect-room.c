@@ -28,12 +28,38 @@ append (HutRectRoom *self,
   self->free[self->free_count++] = box;
 }
 
+static void
+find_most (HutRectRoom *self)
+{
+  self->most_width = self->most_height = 0;
+  self->most_area = 0;
+  for (guint i = 0; i < self->free_count; i++)
+    {
+      const HutRectBox *free = &self->free[i];
+
+      self->most_width = MAX (self->most_width, free->width);
+      self->most_height = MAX (self->most_height, free->height);
+      self->most_area = MAX (self->most_area, (gint64) free->width * free->height);
+    }
+}
+
+gboolean
+hut_rect_room_may_take (const HutRectRoom *self,
+                        HutRectSize size,
+                        gboolean may_turn)
+{
+  return (gint64) size.width * size.height <= self->most_area
+         && ((size.width <= self->most_width && size.height <= self->most_height)
+             || (may_turn && size.height <= self->most_width && size.width <= self->most_height));
+}
+
 void
 hut_rect_room_reset (HutRectRoom *self,
                      HutRectSize bin)
 {
   self->free_count = 0;
   append (self, (HutRectBox) { 0, 0, bin.width, bin.height });
+  find_most (self);
 }
 
 static gboolean
@@ -74,19 +100,43 @@ split (const HutRectBox *whole,
   return count;
 }
 
+/* Whether another rectangle holds the one at @index, which ends or begins at a side of @taken. What
+ * holds it is as near to @taken, neither of them reaches in, so it ends or begins there as well:
+ * that alone rules out most. */
+static gboolean
+is_held (const HutRectRoom *self,
+         guint index,
+         const HutRectBox *taken)
+{
+  const HutRectBox *inner = &self->free[index];
+  const gboolean left = inner->x + inner->width == taken->x;
+  const gboolean right = inner->x == taken->x + taken->width;
+  const gboolean below = inner->y + inner->height == taken->y;
+
+  for (guint k = 0; k < self->free_count; k++)
+    {
+      const HutRectBox *outer = &self->free[k];
+      const gboolean near = left    ? outer->x + outer->width == taken->x
+                            : right ? outer->x == taken->x + taken->width
+                            : below ? outer->y + outer->height == taken->y
+                                    : outer->y == taken->y + taken->height;
+
+      if (near && k != index && holds (outer, inner))
+        return TRUE;
+    }
+  return FALSE;
+}
+
 /* Drops what lies in another rectangle, from @from on. What is older is in no newer one: it would
  * have been in the one that was split. */
 static void
 drop_held (HutRectRoom *self,
-           guint from)
+           guint from,
+           const HutRectBox *taken)
 {
   for (guint i = from; i < self->free_count;)
     {
-      gboolean held = FALSE;
-
-      for (guint k = 0; !held && k < self->free_count; k++)
-        held = k != i && holds (&self->free[k], &self->free[i]);
-      if (held)
+      if (is_held (self, i, taken))
         self->free[i] = self->free[--self->free_count];
       else
         i++;
@@ -120,7 +170,8 @@ hut_rect_room_take (HutRectRoom *self,
     memmove (&self->free[kept], &self->free[before],
              (self->free_count - before) * sizeof *self->free);
   self->free_count -= before - kept;
-  drop_held (self, kept);
+  drop_held (self, kept, taken);
+  find_most (self);
 }
 
 static void

@@ -16,6 +16,9 @@ typedef struct
 {
   HutRectBox *free; /* (array length=free_count), owned */
   guint free_count, capacity;
+  /* the greatest of the free rectangles, of each by itself; 0 when there is none */
+  gint32 most_width, most_height;
+  gint64 most_area;
 } HutRectRoom;
 
 /* Which free rectangle is best for an item; smaller numbers are better. */
@@ -43,6 +46,8 @@ void hut_rect_room_reset (HutRectRoom *self, HutRectSize bin);
 void hut_rect_room_clear (HutRectRoom *self);
 /* Takes @taken out of the free room. */
 void hut_rect_room_take (HutRectRoom *self, const HutRectBox *taken);
+/* FALSE when no free rectangle can take it: quick, and sure in this case only. */
+gboolean hut_rect_room_may_take (const HutRectRoom *self, HutRectSize size, gboolean may_turn);
 /* The best place; FALSE, with @spot untouched, when there is none better than @spot, which may be
  * filled with G_MAXINT64 before. */
 gboolean hut_rect_room_find (const HutRectRoom *self,
