@@ -202,7 +202,7 @@ bind_cutter_fields (HutMeasurePage *self)
   BIND_NUMBER (acceleration, cutter.acceleration_mm_s2, N_ ("Acceleration"));
   BIND_NUMBER (plunge, cutter.plunge_mm_min, N_ ("Plunge Speed"));
   BIND_NUMBER (spindle, cutter.spindle_rpm, N_ ("Spindle Speed"));
-  BIND_NUMBER (safe, cutter.safe_mm, N_ ("Safe Height"));
+  BIND_NUMBER (safe, cutter.safe_mm, N_ ("Travel Height"));
   BIND_NUMBER (through, cutter.through_mm, N_ ("Depth Under the Sheet"));
 }
 

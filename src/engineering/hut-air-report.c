@@ -92,8 +92,10 @@ add_purge (HutReport *self,
                   HUT_FIGURE_LITRE);
   figure = hut_figure_add (self->out->figures, HUT_SUBJECT_AIR, "air.purge");
   hut_figure_say (figure,
-                  slow ? N_ ("After the work it takes long until 99 % of the smoke is gone.")
-                       : N_ ("So long after the work 99 % of the smoke is gone: keep the lid shut "
+                  slow ? /* xgettext:no-c-format */
+                         N_ ("After the work it takes long until 99 % of the smoke is gone.")
+                       : /* xgettext:no-c-format */
+                         N_ ("So long after the work 99 % of the smoke is gone: keep the lid shut "
                              "until then."),
                   air->purge_s, HUT_FIGURE_S, slow);
   figure->limit = PURGE_LONG_S;
