@@ -65,6 +65,11 @@ class Install(unittest.TestCase):
         self.assertIn("Exit status:", english.stdout)
         self.assertIn("Rückgabewert:", german.stdout)
 
+    def test_help_is_spanish_where_that_is_asked_for(self):
+        spanish = self.call("--help", env=self.german | {"LANGUAGE": "es"})
+        self.assertEqual(spanish.returncode, 0, spanish.stderr)
+        self.assertIn("Estado de salida:", spanish.stdout)
+
     def test_a_design_is_the_same_bytes_in_every_language(self):
         english = self.call("example", "engraver", "--to", "-", env=dict(os.environ, LC_ALL="C.UTF-8"))
         german = self.call("example", "engraver", "--to", "-", env=self.german)

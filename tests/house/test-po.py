@@ -16,6 +16,7 @@ COMPLETE_MIN_RATIO = 0.9
 MARKED_CODE = re.compile(r'(?<!\w)(?:N?C?_|ngettext|g_dgettext|g_dngettext)\s*\(\s*"')
 MARKED_UI = re.compile(r'translatable="(?:yes|true)"')
 CATALOG = re.compile(r"<catalog[^>]*>\s*<item\b") # po/its says which attributes
+HOLDER = re.compile(r"\{\w+\}")
 TRANSLATED_BY_RULE = (".desktop.in", ".metainfo.xml.in", ".mime.xml.in", ".gschema.xml")
 
 
@@ -70,6 +71,7 @@ class Po(unittest.TestCase):
         for language in languages(house.ROOT):
             missing, count = find_untranslated(house.ROOT, house.ROOT / "po" / f"{language}.po")
             self.assertGreater(count, 0)
+            print(f"{language}: {count - len(missing)} of {count} messages translated")
             self.assertLessEqual(len(missing), (1.0 - COMPLETE_MIN_RATIO) * count, house.report(missing))
 
     def find_in(self, files):
@@ -85,11 +87,23 @@ class Po(unittest.TestCase):
         self.assertEqual(
             len(self.find_in(code | {LIST: "src/app/hut-a.c\nsrc/app/hut-c.c\nsrc/geom/hut-b.c\n"})), 1)
 
+    def test_an_untranslated_and_an_unsure_message_are_missed(self):
+        head = 'msgid ""\nmsgstr "Content-Type: text/plain; charset=UTF-8\\n"\n\n'
+        files = {LIST: "src/app/hut-a.c\n", "src/app/hut-a.c": 's = _("one"), t = _("two"), u = _("three");',
+                 "po/meson.build": "'--keyword=_'",
+                 "po/xx.po": head + 'msgid "one"\nmsgstr "eins"\n\n#, fuzzy\nmsgid "two"\nmsgstr "zwo"\n'}
+        with house.small_tree(files) as root:
+            missing, count = find_untranslated(root, root / "po/xx.po")
+        self.assertEqual((len(missing), count), (2, 3))
+
     def test_a_lost_place_holder_is_caught(self):
         good = 'msgid "{what} is {is} mm"\nmsgstr "{what} ist {is} mm"\n'
         bad = 'msgid "{what} is {is} mm"\nmsgstr "{was} ist {is} mm"\n'
         untranslated = 'msgid "{what}"\nmsgstr ""\n'
-        for text, count in ((good, 0), (bad, 1), (untranslated, 0)):
+        plural = ('msgid "{is} hole"\nmsgid_plural "{is} holes"\n'
+                  'msgstr[0] "{is} Loch"\nmsgstr[1] "%s Löcher"\n')
+        for text, count in ((good, 0), (bad, 1), (untranslated, 0), (plural % "{is}", 0), (plural % "{ist}", 1),
+                            (good.replace(" mm", "").replace("ist {is}", "ist"), 1)):
             with tempfile.NamedTemporaryFile("w", suffix=".po") as file:
                 file.write('msgid ""\nmsgstr "Content-Type: text/plain; charset=UTF-8\\n"\n\n' + text)
                 file.flush()
@@ -104,23 +118,24 @@ def find_untranslated(root, po):
         subprocess.run(["xgettext", *keywords, "--from-code=UTF-8", "-f", "po/POTFILES.in", "-o", pot],
                        cwd=root, check=True, capture_output=True, env=os.environ | {"GETTEXTDATADIRS": "po"})
         subprocess.run(["msgmerge", "-q", "--no-fuzzy-matching", "-o", merged, po, pot], check=True)
-        rest = subprocess.run(["msgattrib", "--untranslated", "--no-wrap", "--no-obsolete", merged],
-                              check=True, capture_output=True, text=True).stdout
+        rest = [subprocess.run(["msgattrib", state, "--no-wrap", "--no-obsolete", merged], check=True,
+                               capture_output=True, text=True).stdout for state in ("--untranslated", "--only-fuzzy")]
         count = house.read(pathlib.Path(folder), "all.pot").count("\nmsgid ") - 1
-    missing = re.split(r"\n\n", rest)[1:]
+    missing = [entry for text in rest for entry in text.split("\n\n")[1:]]
     return [f"{po.name}: {entry}" for entry in missing], count
 
 
 def find_lost_holders(po):
-    """Entries whose translation has other {place holders} than the original."""
+    """Translations that have other {place holders} than the original, each plural form against its own."""
     joined = subprocess.run(["msgcat", "--no-wrap", "--no-location", po], capture_output=True,
                             check=True, text=True).stdout
     complaints = []
     for entry in joined.split("\n\n"):
-        pairs = {key: value for key, value in re.findall(r'^(msg\w+(?:\[0\])?) "(.*)"$', entry, re.M)}
-        source, target = pairs.get("msgid", ""), pairs.get("msgstr", "")
-        if target and sorted(re.findall(r"\{\w+\}", source)) != sorted(re.findall(r"\{\w+\}", target)):
-            complaints.append(f"{po}: {source!r} and {target!r} differ in their place holders")
+        texts = dict(re.findall(r'^(msg\w+(?:\[\d\])?) "(.*)"$', entry, re.M))
+        for key in (key for key, text in texts.items() if key.startswith("msgstr") and text):
+            source = texts["msgid" if key in ("msgstr", "msgstr[0]") else "msgid_plural"]
+            if sorted(HOLDER.findall(source)) != sorted(HOLDER.findall(texts[key])):
+                complaints.append(f"{po}: {source!r} and {texts[key]!r} differ in their place holders")
     return complaints
 
 
