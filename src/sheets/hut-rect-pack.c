@@ -24,6 +24,9 @@
  * that suits the bin best. Own choice. */
 #define BEST_BIN_SHARE 0.25
 #define BEST_ITEM_SHARE 0.3
+/* What choosing and keeping count per item, in looks at a free rectangle. Own choice: as long as it
+ * takes where bins are many. */
+#define POOL_WORK 2
 /* Share of steps that shake the order of all items. Own choice; only when it can pay. */
 #define WHOLE_SHARE 0.5
 #define WHOLE_BINS_MAX 12
@@ -405,6 +408,7 @@ try_some_bins (Packer *self)
                                                                : PICK_FIRST_BIN;
   double gain;
 
+  self->work += POOL_WORK * self->count;
   memcpy (self->order, self->pool, item_count * sizeof *self->order);
   sort_items (self, self->order, item_count, hut_lot_below (&self->lot, KEY_COUNT), noise_ratio);
   if (lay_all (self, self->order, item_count, bin_count, pick,
