@@ -289,7 +289,11 @@ describe_figures (HutXmlOut *out,
   hut_xml_out_number (out, "travel", figures.travel_mm);
   hut_xml_out_count (out, "pierces", figures.pierces);
   if (figures.cutting_s > 0.0)
-    hut_xml_out_number (out, "cutting-seconds", figures.cutting_s);
+    {
+      hut_xml_out_number (out, "cutting-seconds", figures.cutting_s);
+      hut_xml_out_number (out, "seconds", figures.time_s);
+    }
+  hut_xml_out_count (out, "tabs", figures.tabs);
 }
 
 void
@@ -329,6 +333,9 @@ hut_describe_totals (HutXmlOut *out,
                      const HutSheetSet *sheets,
                      const HutDescribeSums *sums)
 {
+  HutSheetTotals totals;
+
+  hut_sheet_set_get_totals (parts, sheets, &totals);
   hut_xml_out_open (out, "totals");
   hut_xml_out_count (out, "parts", parts->parts->len);
   hut_xml_out_count (out, "bought", sums->bought_count);
@@ -337,5 +344,11 @@ hut_describe_totals (HutXmlOut *out,
   hut_xml_out_number (out, "area", sums->area_mm2);
   hut_xml_out_number (out, "volume", sums->volume_mm3);
   hut_xml_out_number (out, "cut-length", sums->cut_mm);
+  hut_xml_out_number (out, "used", totals.used_ratio);
+  hut_xml_out_number (out, "tool-length", totals.cut_length_mm);
+  hut_xml_out_count (out, "pierces", totals.pierces);
+  hut_xml_out_number (out, "seconds", totals.time_s);
+  if (totals.price_known)
+    hut_xml_out_number (out, "price", totals.price);
   hut_xml_out_close (out);
 }

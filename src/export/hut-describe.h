@@ -1,7 +1,8 @@
 /* src/export/hut-describe.h: what is derived from a design, as XML.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * hut_write_describe () itself is in hut-export.h. Schema of both texts: src/export/describe.rng. */
+ * hut_write_describe () itself is in hut-export.h. Schema of both texts: src/export/describe.rng.
+ * */
 #pragma once
 #include "checks/hut-finding.h"
 

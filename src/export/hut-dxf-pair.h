@@ -8,7 +8,8 @@
 
 /* A group code and its value, each on a line of its own. */
 void hut_dxf_pair (GString *file, int code, const char *value);
-/* Many pairs in a short notation: '|' ends a pair, the first blank parts its code from its value. */
+/* Many pairs in a short notation: '|' ends a pair, the first blank parts its code from its value.
+ * */
 void hut_dxf_short (GString *file, const char *notation);
 /* A real number always has a decimal mark, so that strict readers see its type. @value: any unit,
  * @decimals of it at most. */

@@ -6,6 +6,7 @@
 #include "config.h"
 #include "design/hut-file.h"
 #include "export/hut-export.h"
+#include "export/hut-drill-template.h"
 #include "export/hut-formats.h"
 #include "export/hut-manifest.h"
 #include "export/hut-set-folder.h"
@@ -16,6 +17,7 @@
 #define DESIGN_NAME "design.hutch"
 #define CUT_LIST_NAME "cut-list.csv"
 #define CUT_TO_SIZE_NAME "cut-to-size.csv"
+#define SHEETS_NAME "sheets.csv"
 #define SHOPPING_NAME "shopping-list.csv"
 #define BLANKS_NAME "sheets-to-buy.csv"
 
@@ -260,6 +262,33 @@ add_sheets (const Work *self,
   return TRUE;
 }
 
+/* For each face on which a hand has to work. */
+static gboolean
+add_drill_templates (const Work *self,
+                     GPtrArray *files,
+                     GError **error)
+{
+  static const char *const faces[] = { "outside", "inside" };
+
+  for (guint i = 0; i < self->parts->parts->len; i++)
+    for (int face = HUT_FACE_OUTSIDE; face <= HUT_FACE_INSIDE; face++)
+      {
+        const HutPart *part = g_ptr_array_index (self->parts->parts, i);
+        g_autofree char *name = g_strdup_printf ("drill-%s-%s", part->id, faces[face]);
+        g_autofree char *file = g_strconcat (name, "-a4.pdf", NULL);
+        GBytes *bytes;
+
+        if (part->bought || !hut_part_has_hand_work (part, (HutFace) face))
+          continue;
+        bytes = hut_write_drill_template (self->assembly, part, (HutFace) face, name, self->mark,
+                                          error);
+        if (bytes == NULL)
+          return FALSE;
+        take_file (files, file, bytes);
+      }
+  return TRUE;
+}
+
 /* The design itself, so that the set can be opened again. The mark stands behind the document,
  * where readers skip it. */
 static GBytes *
@@ -293,7 +322,9 @@ make_files (const Work *self,
       = g_ptr_array_new_with_free_func ((GDestroyNotify) hut_set_file_free);
   g_autofree char *xml = hut_design_to_xml (self->assembly->design);
   g_autofree char *sha256 = g_compute_checksum_for_string (G_CHECKSUM_SHA256, xml, -1);
+  HutSheetTotals totals;
   const HutManifestFacts facts = {
+    .totals = &totals,
     .design_name = self->assembly->design->name,
     .source_name = options->source_name,
     .design_sha256 = sha256,
@@ -304,6 +335,7 @@ make_files (const Work *self,
   guint format_count = 0;
   const HutSheetFormat *sheet_formats = hut_sheet_formats (&format_count);
 
+  hut_sheet_set_get_totals (self->parts, self->sheets, &totals);
   for (guint i = 0; i < format_count; i++)
     if ((options->formats & sheet_formats[i].format) != 0
         && !add_sheets (self, &sheet_formats[i], format_count, files, watch, error))
@@ -316,9 +348,13 @@ make_files (const Work *self,
                  hut_write_marked_cut_to_size (self->assembly, self->parts, self->mark));
       take_file (files, BLANKS_NAME,
                  hut_write_marked_blank_list (self->assembly, self->sheets, self->mark));
+      take_file (files, SHEETS_NAME,
+                 hut_write_marked_sheet_list (self->parts, self->sheets, self->mark));
       take_file (files, SHOPPING_NAME,
                  hut_write_marked_shopping_list (self->assembly, self->parts, self->mark));
     }
+  if (!add_drill_templates (self, files, error))
+    return NULL;
   take_file (files, DESIGN_NAME, make_design_file (xml, self->mark));
   g_ptr_array_sort (files, compare_files);
 

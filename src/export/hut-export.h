@@ -35,7 +35,8 @@ typedef enum
  * hut_export_add_unplaced:
  * @findings: (element-type HutFinding): of hut_check_all (), which knows of no sheets
  *
- * Adds one that blocks for each part that is on no sheet although bed and stock would take it: those that
+ * Adds one that blocks for each part that is on no sheet although bed and stock would take it:
+ * those that
  * they do not take are findings already. They come behind the others that block.
  */
 void hut_export_add_unplaced (GPtrArray *findings,
@@ -45,7 +46,8 @@ void hut_export_add_unplaced (GPtrArray *findings,
 
 /* "svg,dxf,csv" -> flags; FALSE with HUT_EXPORT_ERROR_FORMAT naming what is allowed. */
 gboolean hut_formats_parse (const char *list, HutFormats *formats, GError **error);
-/* Where none is named: the plain ones, and G-code for a router, or a laser all of whose recipes have power. */
+/* Where none is named: the plain ones, and G-code for a router, or a laser all of whose recipes
+ * have power. */
 HutFormats hut_formats_usual (const HutDesign *design);
 /* FALSE with HUT_EXPORT_ERROR_FORMAT when there is none. */
 gboolean hut_formats_check (HutFormats formats, GError **error);

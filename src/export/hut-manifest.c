@@ -62,6 +62,21 @@ write_overrides (HutXmlOut *xml,
 }
 
 static void
+write_totals (HutXmlOut *xml,
+              const HutSheetTotals *totals)
+{
+  hut_xml_out_open (xml, "cutting");
+  hut_xml_out_count (xml, "sheets", totals->sheets);
+  hut_xml_out_number (xml, "used", totals->used_ratio);
+  hut_xml_out_number (xml, "length", totals->cut_length_mm);
+  hut_xml_out_count (xml, "pierces", totals->pierces);
+  hut_xml_out_number (xml, "seconds", totals->time_s);
+  if (totals->price_known)
+    hut_xml_out_number (xml, "price", totals->price);
+  hut_xml_out_close (xml);
+}
+
+static void
 write_files (HutXmlOut *xml,
              const GPtrArray *files)
 {
@@ -113,6 +128,8 @@ hut_manifest_write (const HutManifestFacts *facts,
 
   write_design (xml, facts);
   write_overrides (xml, facts->overrides);
+  if (facts->totals != NULL)
+    write_totals (xml, facts->totals);
   write_files (xml, files);
   write_findings (xml, facts->findings);
   return hut_xml_out_finish (xml, error);

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 #include "checks/hut-finding.h"
+#include "export/hut-sheet-figures.h"
 
 #define HUT_MANIFEST_NAME "manifest.xml"
 #define HUT_MANIFEST_NS "urn:hutchwright:manifest:1"
@@ -26,6 +27,7 @@ typedef struct
   const char *design_sha256;    /* of the canonical design XML, lower case hex */
   const GPtrArray *findings;    /* HutFinding */
   const char *const *overrides; /* check ids that blocked and were allowed, or NULL */
+  const HutSheetTotals *totals; /* or NULL */
 } HutManifestFacts;
 
 /**

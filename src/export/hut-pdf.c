@@ -45,6 +45,7 @@ static const char *const NOTES[] = {
   "Thick lines - outlines. Thin lines - openings - cut first. Dashes - marks.",
   "Lay the papers on each other so that the crosses meet - then glue.",
   "Dust and blades hurt - eyes - lungs - ears - hands. Local rules come first.",
+  NULL,
 };
 
 /* A PDF that is being drawn. */
@@ -263,6 +264,7 @@ draw_cover (Pdf *self)
   double v = left_mm + TITLE_MM;
   char number[HUT_NUMBER_SIZE];
   const HutWritePage *page = self->page;
+  const char *const *notes = page->notes != NULL ? page->notes : NOTES;
   g_autofree char *title
       = dup_plain (page->design_name != NULL ? page->design_name : page->name);
   g_autofree char *stock = g_strdup_printf (
@@ -275,9 +277,9 @@ draw_cover (Pdf *self)
   draw_text (self, plain_stock, (HutPoint) { left_mm, v += LINE_STEP_MM }, TEXT_MM);
   if (mark != NULL)
     draw_text (self, mark, (HutPoint) { left_mm, v += LINE_STEP_MM }, TEXT_MM);
-  for (guint i = 0; i < G_N_ELEMENTS (NOTES); i++)
+  for (guint i = 0; notes[i] != NULL; i++)
     {
-      g_autofree char *note = dup_plain (NOTES[i]);
+      g_autofree char *note = dup_plain (notes[i]);
 
       draw_text (self, note, (HutPoint) { left_mm, v += LINE_STEP_MM }, TEXT_MM);
     }

@@ -7,14 +7,16 @@
 typedef enum
 {
   HUT_LAYER_SCORE,
-  HUT_LAYER_POCKET, /* outlines of pockets and countersinks: no tool follows them, a hand bores inside */
+  HUT_LAYER_POCKET, /* outlines of pockets and countersinks: no tool follows them, a hand bores
+                     * inside */
   HUT_LAYER_DRILL,  /* centre marks, cut through */
   HUT_LAYER_CUT_INSIDE,
   HUT_LAYER_CUT_OUTSIDE,
   HUT_LAYER_COUNT
 } HutLayer;
 
-/* A bridge that holds what is cut: a stretch of the tool's way, from the start of the closed path, mm. */
+/* A bridge that holds what is cut: a stretch of the tool's way, from the start of the closed path,
+ * mm. */
 typedef struct
 {
   double from_mm, to_mm;
@@ -41,8 +43,10 @@ void hut_tool_path_free (HutToolPath *self);
  * @sheet: the sheet
  * @error: HUT_GEOM_ERROR_* when kerf or fit swallow something of a part; the message names the part
  *
- * A part that lies in a hole of another one is cut whole before the hole, with the inside cuts. Where no
- * tabs hold the parts, small ones are cut before large ones, so that none of them lies loose for long.
+ * A part that lies in a hole of another one is cut whole before the hole, with the inside cuts.
+ * Where no
+ * tabs hold the parts, small ones are cut before large ones, so that none of them lies loose for
+ * long.
  * Lead-ins and tabs as the sheet's cutter has them.
  *
  * Returns: (transfer full) (element-type HutToolPath): by layer, cuts as hut_cut_order_new () has
@@ -56,11 +60,14 @@ GPtrArray *hut_sheet_dup_tool_paths (const HutPartSet *parts,
  * hut_tool_path_dup_chains:
  * @self: a closed path
  *
- * What a beam cuts, piece by piece: the lead-in goes before the first, tabs are left out. A router does
- * not leave its tabs out but goes over them less deep, and its lead-in belongs to how it goes down: both
+ * What a beam cuts, piece by piece: the lead-in goes before the first, tabs are left out. A router
+ * does
+ * not leave its tabs out but goes over them less deep, and its lead-in belongs to how it goes
+ * down: both
  * are in its G-code only, and its other files have the whole outline.
  *
- * Returns: (transfer full) (nullable) (element-type GArray): GArrays of HutSegment, each one's end the
+ * Returns: (transfer full) (nullable) (element-type GArray): GArrays of HutSegment, each one's end
+ * the
  *   next one's start; NULL for a path that is cut whole
  */
 GPtrArray *hut_tool_path_dup_chains (const HutToolPath *self,

@@ -1,11 +1,13 @@
-/* src/export/hut-tool-program.h: every move of the tool on a sheet, with its height, speed and power.
+/* src/export/hut-tool-program.h: every move of the tool on a sheet, with its height, speed and
+ * power.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * What the G-code says and what the time is reckoned from. */
 #pragma once
 #include "export/hut-tool-path.h"
 
-/* Scoring, to cutting. Own choice: under a tenth of the energy that one pass puts into a millimetre; to be
+/* Scoring, to cutting. Own choice: under a tenth of the energy that one pass puts into a
+ * millimetre; to be
  * tried on waste first, which the file says. */
 #define HUT_SCORE_SPEED_RATIO 3.0
 #define HUT_SCORE_POWER_RATIO 0.3
@@ -28,12 +30,16 @@ typedef struct
  * hut_tool_program_new:
  * @paths: (element-type HutToolPath): in the order of the work
  *
- * All passes of a path before the next path. A beam scores once and leaves tabs out. A router cuts with its
- * middle at -depth k / passes; it goes down in the lead-in on a ramp to and fro, without one on a ramp along
- * the cut, and flattens that; it goes over tabs at their height and down behind them on a ramp. It does not
+ * All passes of a path before the next path. A beam scores once and leaves tabs out. A router cuts
+ * with its
+ * middle at -depth k / passes; it goes down in the lead-in on a ramp to and fro, without one on a
+ * ramp along
+ * the cut, and flattens that; it goes over tabs at their height and down behind them on a ramp. It
+ * does not
  * score: its tool is wider than the letters. Outlines of pockets are nobody's work here.
  *
- * Returns: (transfer full) (element-type HutToolMove): begins and ends with the tool at rest; a beam starts
+ * Returns: (transfer full) (element-type HutToolMove): begins and ends with the tool at rest; a
+ * beam starts
  *   from (0, 0), a router from there at its safe height
  */
 GArray *hut_tool_program_new (const GPtrArray *paths,

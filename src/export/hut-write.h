@@ -20,9 +20,11 @@ typedef struct
   const char *mark;          /* or NULL */
   const HutStock *stock;
   const HutCutter *cutter;
+  const char *const *notes; /* NULL-terminated lines for the first page on paper; NULL: those on cutting */
 } HutWritePage;
 
-/* (transfer none) (nullable): a sentence on lead-ins and tabs for files that have only the lines; NULL
+/* (transfer none) (nullable): a sentence on lead-ins and tabs for files that have only the lines;
+ * NULL
  * where the cutter has none. */
 const char *hut_write_entry_note (const HutCutter *cutter);
 
@@ -60,6 +62,10 @@ GBytes *hut_write_marked_cut_list (const HutAssembly *assembly,
 /* Sheets to buy of each stock, and where they are larger than the bed, how they are sawn down to it:
  * the cuts are by hand or by the supplier. (nullable): NULL when nothing is cut. */
 GBytes *hut_write_marked_blank_list (const HutAssembly *assembly,
+                                     const HutSheetSet *sheets,
+                                     const char *mark) G_GNUC_WARN_UNUSED_RESULT;
+/* One line per sheet: its parts, how much of it is used, length, pierces, time; then one for all. */
+GBytes *hut_write_marked_sheet_list (const HutPartSet *parts,
                                      const HutSheetSet *sheets,
                                      const char *mark) G_GNUC_WARN_UNUSED_RESULT;
 /* Hardware, screws, nuts and washers to buy. (nullable): NULL when there is nothing. */

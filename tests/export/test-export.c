@@ -214,7 +214,7 @@ set_takes_the_place_of_an_earlier_one (void **state)
   g_autofree char *names = g_strjoinv (" ", second);
 
   assert_string_equal (names, "cut-list.csv cut-to-size.csv design.hutch manifest.xml sheets-to-buy.csv "
-                       "shopping-list.csv");
+                       "sheets.csv shopping-list.csv");
 }
 
 /* ---- the manifest ---------------------------------------------------------------------------- */
