@@ -73,7 +73,8 @@ append_line (GPtrArray *strokes,
   g_ptr_array_add (strokes, line);
 }
 
-/* "2 D12 T3.5": number, diameter or width, depth; "C" a centre mark, "S" a countersink, "H" a hole to
+/* "2 D12 T3.5": number, diameter or width, depth; "C" a centre mark, "S" a countersink, "H" a hole
+ * to
  * open. (transfer full) */
 static char *
 dup_text (const HutPartMark *mark,

@@ -7,8 +7,7 @@
  * hut_write_page_gcode:
  * @page: its stock's recipe gives speed, power and passes; its cutter the bed
  * @error: HUT_EXPORT_ERROR_BLOCKED when work leaves the sheet or the bed, or a laser's recipe has
- * no
- *   power
+ * no   power
  *
  * The moves of hut_tool_program_new (), between a safe start and a safe end.
  *

@@ -34,9 +34,7 @@ typedef struct
  * hut_stock_sheets_to_buy:
  * @count: sheets of that stock as they lie on the bed
  *
- * As many as the supplier's or a hand's straight cuts make of each stock sheet, in rows and
- * columns, are
- * taken from one; the rest of it is waste.
+ * As many as hut_blank_plan_new () saws from each stock sheet; the rest of it is waste.
  *
  * Returns: stock sheets
  */

@@ -15,8 +15,8 @@
  * Gives each path that is cut a lead-in on the side of the waste, straight away from a corner or
  * from the
  * middle of a line. Where the whole length finds no room, a half and a quarter are tried; a path
- * without
- * room for these keeps beginning on its line. The path begins where its lead-in comes in, as near
+ * without room for these keeps beginning on its line. The path begins where its lead-in comes in,
+ * as near
  * as may
  * be to where it began before. Does nothing for a lead-in of 0.
  */

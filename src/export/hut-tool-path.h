@@ -61,14 +61,12 @@ GPtrArray *hut_sheet_dup_tool_paths (const HutPartSet *parts,
  * @self: a closed path
  *
  * What a beam cuts, piece by piece: the lead-in goes before the first, tabs are left out. A router
- * does
- * not leave its tabs out but goes over them less deep, and its lead-in belongs to how it goes
+ * does not leave its tabs out but goes over them less deep, and its lead-in belongs to how it goes
  * down: both
  * are in its G-code only, and its other files have the whole outline.
  *
  * Returns: (transfer full) (nullable) (element-type GArray): GArrays of HutSegment, each one's end
- * the
- *   next one's start; NULL for a path that is cut whole
+ * the   next one's start; NULL for a path that is cut whole
  */
 GPtrArray *hut_tool_path_dup_chains (const HutToolPath *self,
                                      HutCutterKind cutter) G_GNUC_WARN_UNUSED_RESULT;

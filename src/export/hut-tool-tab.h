@@ -19,8 +19,7 @@ typedef struct
  * By thickness: a beam leaves a bridge that the hand snaps, a router one that holds against the
  * tool and
  * is sawn. Common practice, no source: laser 0.4 to 1.2 mm, router 4 to 8 mm wide and a quarter of
- * the
- * thickness, 0.8 to 2 mm, high.
+ * the thickness, 0.8 to 2 mm, high.
  */
 HutTabSize hut_tab_size (const HutStock *stock, HutCutterKind cutter);
 
@@ -42,9 +41,8 @@ double hut_tool_ramp_mm (const HutStock *stock, const HutCutter *cutter);
  * @paths: (element-type HutToolPath): as they are cut, lead-ins in place
  *
  * Outlines of parts and large holes get tabs, as evenly round as their straight runs allow: in the
- * middle
- * of an edge, never on the flank or at the foot of a finger or on a splice, not on arcs of less
- * than
+ * middle of an edge, never on the flank or at the foot of a finger or on a splice, not on arcs of
+ * less than
  * 20 mm radius, and none on a hole whose waste is small. What has no such run gets none.
  */
 void hut_tool_paths_add_tabs (GPtrArray *paths, const HutCutter *cutter, const HutStock *stock);

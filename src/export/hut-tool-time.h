@@ -4,8 +4,7 @@
 #include <glib.h>
 
 /* A corner is rounded off by so much in thought, mm. What small controllers are often set to on
- * delivery
- * (from memory). */
+ * delivery (from memory). */
 #define HUT_CORNER_MM 0.01
 
 /**
