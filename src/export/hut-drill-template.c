@@ -11,14 +11,15 @@
 #define CROSS_MM 4.0
 #define LETTER_MM 2.5
 #define BESIDE_MM 1.5
+#define ROWS 3 /* of letters of works that lie in each other (count) */
 
 static const char *const NOTES[] = {
-  "Drill template. Print at 100 percent / actual size. Measure bar and square first.",
-  "If they are not 100 mm wide and high - do not use it.",
-  "Lay it on the face that its name says - arrow of the label up - edges on edges.",
-  "Thick line - edge of the part. Crosses - middles - prick them through the paper.",
-  "Letters - diameter and depth in mm. Stop collar on the bit - try the depth on waste first.",
-  "Clamp the part - wear eye protection. Local rules come first.",
+  "Drill template. Print at 100 percent / actual size.",
+  "If bar and square are not 100 mm wide and high - do not use it.",
+  "It shows the face that its name says. Arrow of the label is up.",
+  "Thick line - edge of the part. Prick the crosses through the paper.",
+  "Letters - diameter and depth in mm. Try the depth on waste first.",
+  "Clamp the part. Wear eye protection. Local rules come first.",
   NULL,
 };
 
@@ -110,7 +111,9 @@ append_cross (GPtrArray *paths,
   const double arm_v_mm = (box.v1 - box.v0) / 2.0 + CROSS_MM;
   g_autofree char *text = dup_text (mark, number, box.u1 - box.u0);
   g_autoptr(GPtrArray) letters = hut_stroke_text_new (text, LETTER_MM);
-  const HutPoint at = { box.u1 + BESIDE_MM, centre.v + BESIDE_MM };
+  /* A centre mark lies in its pocket: their letters stand in rows. */
+  const double row_mm = (number - 1) % ROWS * 2.0 * LETTER_MM;
+  const HutPoint at = { box.u1 + BESIDE_MM, centre.v + BESIDE_MM - row_mm };
   HutToolPath *self = g_new0 (HutToolPath, 1);
 
   self->layer = HUT_LAYER_DRILL;
