@@ -113,7 +113,7 @@ work_out (HutCouponForm *self)
   else if (error != NULL)
     gtk_label_set_text (self->outcome, _("These readings do not go together: each tooth must be "
                                          "looser than the one before, and the kerf it was drawn "
-                                         "for the scored one."));
+                                         "for must be the one scored on it."));
   else
     gtk_label_set_text (self->outcome, _("Nothing read yet."));
 }

@@ -187,7 +187,7 @@ bind_work_fields (HutMeasurePage *self)
                        N_ ("Light of Machine"));
   BIND_NUMBER (laser_power, machine.work.laser_w, N_ ("Laser Power"));
   BIND_NUMBER (laser_wavelength, machine.work.laser_nm, N_ ("Wavelength"));
-  BIND_NUMBER (exposure, machine.work.exposure_s, N_ ("Time of Looking"));
+  BIND_NUMBER (exposure, machine.work.exposure_s, N_ ("Viewing Time"));
 }
 
 static void

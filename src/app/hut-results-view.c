@@ -186,7 +186,7 @@ hut_results_view_init (HutResultsView *self)
   self->scroller = gtk_scrolled_window_new ();
   self->air_plot = HUT_PLOT_AREA (hut_plot_area_new ());
   self->lid_plot = HUT_PLOT_AREA (hut_plot_area_new ());
-  self->empty = new_label (_("There is nothing to reckon yet: see the findings."), "hut-why");
+  self->empty = new_label (_("There is nothing to work out yet: see the findings."), "hut-why");
   gtk_widget_add_css_class (page, "hut-page");
   gtk_flow_box_set_selection_mode (GTK_FLOW_BOX (columns), GTK_SELECTION_NONE);
   gtk_flow_box_set_min_children_per_line (GTK_FLOW_BOX (columns), 1);

@@ -20,7 +20,7 @@ check_intake (HutChecking *self,
     return;
   finding = hut_checking_add (
       self, "air.intake", air->intake_m2 > 0 ? HUT_SEVERITY_NOTES : HUT_SEVERITY_WARNS,
-      N_ ("The openings that let air in have {is} cm2 together; the fan blows through {must} cm2. "
+      N_ ("The openings that let air in have {is} cm² together; the fan blows through {must} cm². "
           "Smaller ways in take flow from it, and draw air through every gap."));
   hut_finding_set_numbers (finding, air->intake_m2 * CM2_PER_M2, air->fan_m2 * CM2_PER_M2);
 }

@@ -22,7 +22,7 @@ static const Wording wordings[] = {
                                "keeps its distance from fingers and openings: it stays whole.") },
   [HUT_SPLIT_BUTT] = { "splice.butt", HUT_SEVERITY_WARNS,
                        N_ ("A splice of {what} is {is} mm long, too short for fingers ({must} "
-                           "mm): it is a straight seam, back it with a strap.") },
+                           "mm): it is cut straight, back it with a strap.") },
   [HUT_SPLIT_ALIGNED] = { "splice.stagger", HUT_SEVERITY_WARNS,
                           N_ ("A splice of {what} is {is} mm from the line of its neighbour's; "
                               "{must} mm are wanted.") },

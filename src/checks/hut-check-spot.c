@@ -64,7 +64,7 @@ check_size (HutChecking *self,
   hut_finding_set_numbers (
       add_finding (self, spot, "sheet.changed", HUT_SEVERITY_NOTES,
                    N_ ("{what} was laid by hand when one of its sides was {must} mm; it is {is} mm "
-                       "now. Look whether it still lies where you want it.")),
+                       "now. Check whether it still lies where you want it.")),
       across ? width_mm : height_mm, across ? spot->width_mm : spot->height_mm);
 }
 

@@ -185,7 +185,7 @@ take_readings (const HutCliCommand *self,
   if (plays_mm == NULL
       || (call->error != NULL && !parse_number (call->error, &readings.reading_error_mm)))
     return hut_cli_refuse (self, _("“%s” are no readings; allowed: numbers in mm with a point, "
-                                   "parted by commas"),
+                                   "separated by commas"),
                            plays_mm == NULL ? call->play : call->error);
   hut_coupon_plan_init (&plan, stock, &design->cutter);
   if (call->drawn != NULL && !(parse_number (call->drawn, &plan.kerf_mm) && plan.kerf_mm >= 0.0))
@@ -218,7 +218,7 @@ run_call (const HutCliCommand *self,
     { "to", 0, 0, G_OPTION_ARG_FILENAME, &call->to, N_("Write the test pieces to that folder"),
       "DIR" },
     { "formats", 0, 0, G_OPTION_ARG_STRING, &call->formats,
-      N_("Only these, parted by commas: svg, dxf, csv, gcode, dxf-r12, "
+      N_("Only these, separated by commas: svg, dxf, csv, gcode, dxf-r12, "
          "pdf-a4, pdf-a3, pdf-letter"), "LIST" },
     { "stock", 0, 0, G_OPTION_ARG_STRING, &call->stock, N_("Only for this stock"), "ID" },
     { "play", 0, 0, G_OPTION_ARG_STRING, &call->play,

@@ -121,7 +121,7 @@ run_call (const HutCliCommand *self,
   const GOptionEntry options[] = {
     { "to", 0, 0, G_OPTION_ARG_FILENAME, &call->to, N_("Write the set to that folder"), "DIR" },
     { "formats", 0, 0, G_OPTION_ARG_STRING, &call->formats,
-      N_("Only these, parted by commas: svg, dxf, csv, gcode, dxf-r12, "
+      N_("Only these, separated by commas: svg, dxf, csv, gcode, dxf-r12, "
          "pdf-a4, pdf-a3, pdf-letter"), "LIST" },
     { "allow", 0, 0, G_OPTION_ARG_STRING_ARRAY, &call->allowed,
       N_("Export although these checks block; the set is marked so"), "CHECK-ID ..." },

@@ -11,9 +11,9 @@
 
 static const char *const names[] = { "engraver", "mini-router", "printer", NULL };
 static const char *const titles[] = {
-  N_ ("House for an engraver, cut on the engraver's own small bed"),
-  N_ ("House for a small router, cut whole on a larger bed"),
-  N_ ("House for a filament printer, with its fan, inlet, hinges and latch"),
+  N_ ("Enclosure for an engraver, cut on the engraver's own small bed"),
+  N_ ("Enclosure for a small router, cut whole on a larger bed"),
+  N_ ("Enclosure for a filament printer, with its fan, inlet, hinges and latch"),
 };
 
 const char *const *

@@ -31,7 +31,7 @@ static const LineEntry lines[] = {
   { N_ ("hinge line"), HUT_LINE_AXIS, 1.4, COLOUR (hinge) },
   { N_ ("machine"), HUT_LINE_SOLID, 0.8, COLOUR (machine_line) },
   { N_ ("reach of moving parts"), HUT_LINE_MOTION, 1.0, COLOUR (motion_line) },
-  { N_ ("keep-out"), HUT_LINE_KEEP_OUT, 1.2, COLOUR (keep_out_line) },
+  { N_ ("kept free"), HUT_LINE_KEEP_OUT, 1.2, COLOUR (keep_out_line) },
 };
 
 static const char *const severities[] = {

@@ -75,7 +75,7 @@ add_density (HutReport *self,
                       LIMITS);
   hut_figure_put (figure, "P", N_ ("power of the laser"), work->laser_w, HUT_FIGURE_W);
   hut_figure_put (figure, "", N_ ("wavelength"), work->laser_nm, HUT_FIGURE_NANOMETRE);
-  hut_figure_put (figure, "t", N_ ("time of looking"), work->exposure_s, HUT_FIGURE_S);
+  hut_figure_put (figure, "t", N_ ("viewing time"), work->exposure_s, HUT_FIGURE_S);
   if (isfinite (distance_m))
     hut_figure_put (figure, "r", N_ ("work to window, at least"), distance_m, HUT_FIGURE_M);
   hut_figure_put (figure, "E", N_ ("irradiance at the window"), irradiance_w_m2, HUT_FIGURE_W_M2);
@@ -180,7 +180,7 @@ hut_report_light (HutReport *self)
   else if (work->glow == HUT_GLOW_ARC)
     hut_figure_say (hut_figure_add (figures, HUT_SUBJECT_LIGHT, "light.source"),
                     N_ ("Arcs and ultraviolet lamps burn eyes and skin. Their limits are not "
-                        "reckoned here: ask for filters by the standard for welding or for your "
+                        "worked out here: ask for filters by the standard for welding or for your "
                         "lamp."),
                     NAN, HUT_FIGURE_RATIO, TRUE);
   if (work->glow != HUT_GLOW_LASER)

@@ -162,7 +162,7 @@ hut_report_noise (HutReport *self)
       hut_figure_say (figure, N_ ("So loud it is a metre away with the lid shut."),
                       MAX (sound_db - less_db, 0), HUT_FIGURE_DB, FALSE);
       hut_figure_explain (figure, "L = L machine - IL", N_ ("An estimate to plan with."));
-      hut_figure_put (figure, "L machine", N_ ("machine without a house"), sound_db,
+      hut_figure_put (figure, "L machine", N_ ("machine without an enclosure"), sound_db,
                       HUT_FIGURE_DB);
     }
   else

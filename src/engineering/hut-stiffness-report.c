@@ -52,8 +52,8 @@ add_tops (HutReport *self)
 
       if (panel->id.side == HUT_SIDE_TOP
           && hut_panel_sag_find (self->assembly, self->parts, i, &sag))
-        add (self, "stiffness.top", N_ ("The top sags less than is seen."),
-             N_ ("The top sags so far that it is seen."), NULL, panel->stock, panel->thickness_mm,
+        add (self, "stiffness.top", N_ ("The top sags less than the eye notices."),
+             N_ ("The top sags so far that the eye notices."), NULL, panel->stock, panel->thickness_mm,
              sag.sag_m * MM_PER_M, sag.span_m * MM_PER_M);
     }
 }
@@ -94,8 +94,8 @@ add_glazing (HutReport *self)
           plate->stock, width_mm, height_mm, thickness_mm,
           hut_own_weight_pa (plate->stock->density_kg_m3, thickness_mm * M_PER_MM));
       if (isfinite (sag_mm))
-        add (self, "stiffness.window", N_ ("The pane of “{what}” sags less than is seen."),
-             N_ ("The pane of “{what}” sags so far that it is seen."),
+        add (self, "stiffness.window", N_ ("The pane of “{what}” sags less than the eye notices."),
+             N_ ("The pane of “{what}” sags so far that the eye notices."),
              plate->window->name != NULL && *plate->window->name != '\0' ? plate->window->name
                                                                          : plate->window->id,
              plate->stock, thickness_mm, sag_mm, MIN (width_mm, height_mm));

@@ -73,7 +73,7 @@ hut_formats_parse (const char *list,
       if (format == 0)
         {
           g_set_error (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT,
-                       "no format is called “%s”; allowed: %s, parted by commas", words[i], names);
+                       "no format is called “%s”; allowed: %s, separated by commas", words[i], names);
           return FALSE;
         }
       found |= format;
@@ -81,7 +81,7 @@ hut_formats_parse (const char *list,
   if (found == 0)
     {
       g_set_error (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT,
-                   "no format is named; allowed: %s, parted by commas", names);
+                   "no format is named; allowed: %s, separated by commas", names);
       return FALSE;
     }
   *formats = (HutFormats) found;

@@ -17,7 +17,7 @@ each_trouble_of_the_split_is_told_with_its_place (void **state)
     const char *check, *text;
   } cases[] = {
     { HUT_SPLIT_BUTT, 30, 48, "splice.butt",
-      "A splice of lid top is 30 mm long, too short for fingers (48 mm): it is a straight seam, "
+      "A splice of lid top is 30 mm long, too short for fingers (48 mm): it is cut straight, "
       "back it with a strap." },
     { HUT_SPLIT_ALIGNED, 10.5, 24, "splice.stagger",
       "A splice of lid top is 10.5 mm from the line of its neighbour's; 24 mm are wanted." },

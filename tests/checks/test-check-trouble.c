@@ -106,7 +106,7 @@ opening_on_a_panel_that_is_not_there_blocks (void **state)
                             20);
   c = hut_check_case_new (design);
   finding = hut_check_case_find (c, "opening.panel",
-                                 "vent is placed on the base top, which this enclosure has not.");
+                                 "vent is placed on the base top, which this enclosure does not have.");
   assert_int_equal (finding->severity, HUT_SEVERITY_BLOCKS);
   assert_string_equal (finding->item, "vent");
   assert_int_equal (finding->places->len, 0);
