@@ -185,8 +185,7 @@ cell_area_mm2 (const HutExtra *extra)
 static void
 random_unions_are_valid_and_have_the_area_of_their_cells (void **state)
 {
-  const char *wanted = g_getenv ("HUT_SEEDS");
-  const guint most = wanted != NULL ? (guint) g_ascii_strtoull (wanted, NULL, 10) : 200;
+  const guint most = (guint) hut_random_seed_count (200);
   guint n_whole = 0;
 
   for (guint seed = 0; seed < most; seed++)

@@ -330,8 +330,7 @@ assert_beads_overlap_no_strip (const HutAssembly *assembly,
 static void
 strips_of_random_designs_lie_inside_and_apart (void **state)
 {
-  const char *wanted = g_getenv ("HUT_SEEDS");
-  const guint64 most = wanted != NULL ? g_ascii_strtoull (wanted, NULL, 10) : 300;
+  const guint64 most = hut_random_seed_count (300);
   guint n_strips = 0, n_beads = 0;
 
   for (guint64 seed = 0; seed < most; seed++)
