@@ -29,7 +29,8 @@ static const Wording wordings[] = {
   = { "lid.hinge",
       N_ ("This lid cannot turn on that hinge line: choose another side for the hinge.") },
   [HUT_TROUBLE_PANEL_UNKNOWN]
-  = { "opening.panel", N_ ("{what} is placed on the {other}, which this enclosure does not have.") },
+  = { "opening.panel",
+      N_ ("{what} is placed on the {other}, which this enclosure does not have.") },
   [HUT_TROUBLE_ANCHOR]
   = { "opening.anchor",
       N_ ("{what} on the {other} is anchored to a part of the machine that does not exist.") },

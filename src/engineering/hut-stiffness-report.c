@@ -53,7 +53,8 @@ add_tops (HutReport *self)
       if (panel->id.side == HUT_SIDE_TOP
           && hut_panel_sag_find (self->assembly, self->parts, i, &sag))
         add (self, "stiffness.top", N_ ("The top sags less than the eye notices."),
-             N_ ("The top sags so far that the eye notices."), NULL, panel->stock, panel->thickness_mm,
+             N_ ("The top sags so far that the eye notices."), NULL, panel->stock,
+             panel->thickness_mm,
              sag.sag_m * MM_PER_M, sag.span_m * MM_PER_M);
     }
 }

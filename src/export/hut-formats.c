@@ -73,7 +73,8 @@ hut_formats_parse (const char *list,
       if (format == 0)
         {
           g_set_error (error, HUT_EXPORT_ERROR, HUT_EXPORT_ERROR_FORMAT,
-                       "no format is called “%s”; allowed: %s, separated by commas", words[i], names);
+                       "no format is called “%s”; allowed: %s, separated by commas", words[i],
+                       names);
           return FALSE;
         }
       found |= format;
