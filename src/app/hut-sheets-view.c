@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
-#include "app/hut-sheets-view.h"
+#include "app/hut-sheets-view-private.h"
 #include "app/hut-widget-look.h"
 #include "draw/hut-sheet-view.h"
 #include <glib/gi18n.h>
@@ -14,21 +14,6 @@
 #define SHEET_WIDTH_PX 210
 #define SHEET_HEIGHT_PX 250
 
-struct _HutSheetsView
-{
-  GtkWidget parent_instance;
-
-  GtkWidget *content;
-  GtkDrawingArea *area;
-  GtkWidget *busy;
-
-  HutSession *session;
-  HutPacked *packed; /* NULL until the first job is done */
-  GCancellable *job; /* of the running job, or NULL */
-  guint rest_timeout;
-  gboolean stale; /* the design changed since the last job was started */
-};
-
 static guint packed_signal;
 
 G_DEFINE_TYPE (HutSheetsView, hut_sheets_view, GTK_TYPE_WIDGET)
@@ -37,6 +22,29 @@ static const char *
 translate (const char *msgid)
 {
   return gettext (msgid);
+}
+
+HutSheetGrid
+hut_sheets_view_get_grid (HutSheetsView *self)
+{
+  if (self->packed == NULL)
+    return (HutSheetGrid){ 0 };
+  return hut_sheet_grid_find (self->packed->sheets,
+                              hut_widget_text_px (GTK_WIDGET (self->area)),
+                              gtk_widget_get_width (GTK_WIDGET (self->area)),
+                              gtk_widget_get_height (GTK_WIDGET (self->area)));
+}
+
+static void
+draw_focus (HutSheetsView *self,
+            cairo_t *cr,
+            int width_px,
+            int height_px)
+{
+  if (!gtk_widget_has_visible_focus (GTK_WIDGET (self->area)))
+    return;
+  gtk_render_focus (gtk_widget_get_style_context (GTK_WIDGET (self->area)), cr, 1, 1, width_px - 2,
+                    height_px - 2);
 }
 
 static void
@@ -48,6 +56,10 @@ draw (GtkDrawingArea *area,
 {
   HutSheetsView *self = user_data;
   HutFlatStyle style = hut_flat_style_plain ();
+  const HutSheetGrid grid = hut_sheets_view_get_grid (self);
+  g_autofree gboolean *wrong = hut_sheets_view_dup_wrong (self);
+  const HutSheetMarks marks
+      = { hut_session_get_design (self->session), self->chosen, wrong };
 
   if (self->packed == NULL)
     return;
@@ -56,8 +68,10 @@ draw (GtkDrawingArea *area,
   style.text_px = hut_widget_text_px (GTK_WIDGET (area));
   style.decimal_point = localeconv ()->decimal_point;
   style.translate = translate;
-  hut_sheet_view_draw (cr, self->packed->assembly, self->packed->parts, self->packed->sheets,
-                       &style, width_px, height_px);
+  hut_sheet_view_draw_marked (cr, self->packed->assembly, self->packed->parts,
+                              self->packed->sheets, &style, &marks, width_px, height_px);
+  hut_sheets_view_draw_guides (self, cr, &grid);
+  draw_focus (self, cr, width_px, height_px);
 }
 
 /* As high as it takes to show each sheet large enough to read; the rest is scrolled. */
@@ -96,11 +110,12 @@ on_packed (GObject *source,
   if (packed == NULL || self == NULL)
     return;
   g_clear_object (&self->job);
+  hut_sheets_view_forget_drag (self);
   g_clear_pointer (&self->packed, hut_packed_free);
   self->packed = g_steal_pointer (&packed);
   gtk_widget_set_visible (self->busy, FALSE);
   set_height (self);
-  gtk_widget_queue_draw (GTK_WIDGET (self->area));
+  hut_sheets_view_tell (self);
   g_signal_emit (self, packed_signal, 0);
 }
 
@@ -142,6 +157,7 @@ static void
 on_derived (HutSheetsView *self)
 {
   self->stale = TRUE;
+  hut_sheets_view_tell (self);
   schedule (self);
 }
 
@@ -162,6 +178,7 @@ hut_sheets_view_dispose (GObject *object)
   g_clear_pointer (&self->content, gtk_widget_unparent);
   g_clear_pointer (&self->packed, hut_packed_free);
   g_clear_object (&self->session);
+  g_clear_pointer (&self->chosen, g_free);
   G_OBJECT_CLASS (hut_sheets_view_parent_class)->dispose (object);
 }
 
@@ -179,7 +196,9 @@ hut_sheets_view_class_init (HutSheetsViewClass *class)
   gtk_widget_class_bind_template_child (widget_class, HutSheetsView, content);
   gtk_widget_class_bind_template_child (widget_class, HutSheetsView, area);
   gtk_widget_class_bind_template_child (widget_class, HutSheetsView, busy);
+  gtk_widget_class_bind_template_child (widget_class, HutSheetsView, status);
   gtk_widget_class_bind_template_callback (widget_class, on_resize);
+  hut_sheets_view_move_class_init (widget_class);
 }
 
 static void
@@ -187,6 +206,7 @@ hut_sheets_view_init (HutSheetsView *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
   gtk_drawing_area_set_draw_func (self->area, draw, self, NULL);
+  hut_sheets_view_move_init (self);
 }
 
 GtkWidget *
@@ -198,6 +218,7 @@ hut_sheets_view_new (HutSession *session)
 
   self->session = g_object_ref (session);
   self->stale = TRUE;
+  hut_sheets_view_tell (self);
   g_signal_connect_object (session, "derived", G_CALLBACK (on_derived), self, G_CONNECT_SWAPPED);
   return GTK_WIDGET (self);
 }

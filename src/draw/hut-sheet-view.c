@@ -4,16 +4,13 @@
 #include "config.h"
 #include "draw/hut-sheet-view.h"
 #include "draw/hut-ink.h"
+#include "draw/hut-sheet-grid.h"
 #include "sheets/hut-label.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
 /* Own choice, px. */
-#define BORDER_PX 18.0
-#define GAP_PX 22.0
-#define TITLE_LINES 2
 #define TITLE_LINE_RATIO 1.45 /* height of a line in text heights */
-#define TITLE_GAP_PX 4.0
 #define LABEL_LEAST_PX 8.0 /* smaller scored letters are shown as plain text */
 #define LABEL_LINE_PX 1.0
 #define LABEL_LETTERS_LEAST 3.0 /* room that a name needs, in text heights */
@@ -21,72 +18,9 @@
 #define MARGIN_LINE_PX 1.0
 #define PART_LINE_PX 1.1
 #define LABEL_PAD_PX 4.0
-#define FOOT_PX 26.0
-
-/* Rows and columns of equal cells. */
-typedef struct
-{
-  guint columns;
-  double scale_px_per_mm;
-  double cell_width_px, cell_height_px;
-  double left_px, top_px;
-} Grid;
-
-static double
-title_px (const HutInk *ink)
-{
-  return TITLE_LINES * TITLE_LINE_RATIO * ink->text_px + TITLE_GAP_PX;
-}
-
-static void
-largest_sheet (const HutSheetSet *sheets,
-               double *width_mm,
-               double *depth_mm)
-{
-  *width_mm = 1.0;
-  *depth_mm = 1.0;
-  for (guint i = 0; i < sheets->sheets->len; i++)
-    {
-      const HutSheet *sheet = g_ptr_array_index (sheets->sheets, i);
-
-      *width_mm = MAX (*width_mm, sheet->width_mm);
-      *depth_mm = MAX (*depth_mm, sheet->depth_mm);
-    }
-}
-
-/* The number of columns that gives the largest scale. */
-static Grid
-find_grid (const HutInk *ink,
-           const HutSheetSet *sheets,
-           double width_px,
-           double height_px)
-{
-  const guint count = sheets->sheets->len;
-  double width_mm, depth_mm;
-  Grid best = { 0 };
-
-  largest_sheet (sheets, &width_mm, &depth_mm);
-  for (guint columns = 1; columns <= count; columns++)
-    {
-      const guint rows = (count + columns - 1) / columns;
-      const double free_x_px = (width_px - 2.0 * BORDER_PX - GAP_PX * (columns - 1)) / columns;
-      const double free_y_px
-          = (height_px - 2.0 * BORDER_PX - GAP_PX * (rows - 1)) / rows - title_px (ink);
-      const double scale = MIN (free_x_px / width_mm, free_y_px / depth_mm);
-
-      if (scale <= best.scale_px_per_mm)
-        continue;
-      best = (Grid){
-        .columns = columns,
-        .scale_px_per_mm = scale,
-        .cell_width_px = scale * width_mm,
-        .cell_height_px = scale * depth_mm + title_px (ink),
-      };
-      best.left_px = (width_px - columns * best.cell_width_px - GAP_PX * (columns - 1)) / 2.0;
-      best.top_px = (height_px - rows * best.cell_height_px - GAP_PX * (rows - 1)) / 2.0;
-    }
-  return best;
-}
+#define CHOSEN_LINE_PX 3.0
+#define WRONG_STEP_PX 7.0 /* between the lines over a part that lies wrong */
+#define PIN_PX 4.0        /* radius of a pin's head */
 
 static guint
 count_of_stock (const HutSheetSet *sheets,
@@ -242,28 +176,89 @@ draw_label (HutInk *ink,
     draw_name (ink, part, label_room (part, label), placement, origin_px, scale_px_per_mm);
 }
 
+/* A pin at the upper left of the part: it stays where its owner laid it. */
+static void
+draw_pin (HutInk *ink,
+          HutRect box,
+          HutPoint origin_px,
+          double scale_px_per_mm)
+{
+  const double x = origin_px.u + box.u0 * scale_px_per_mm + 2.0 * PIN_PX;
+  const double y = origin_px.v - box.v1 * scale_px_per_mm + 2.0 * PIN_PX;
+
+  hut_ink_colour (ink, ink->palette->text);
+  hut_ink_line (ink, HUT_LINE_SOLID, PART_LINE_PX);
+  cairo_move_to (ink->cr, x, y);
+  cairo_line_to (ink->cr, x, y + 2.5 * PIN_PX);
+  cairo_stroke (ink->cr);
+  cairo_arc (ink->cr, x, y, PIN_PX, 0.0, 2.0 * G_PI);
+  cairo_fill (ink->cr);
+}
+
+/* Slanted lines over a part that has not the room it needs. Its outline is the current path. */
+static void
+draw_wrong (HutInk *ink,
+            HutRect box,
+            HutPoint origin_px,
+            double scale_px_per_mm)
+{
+  cairo_save (ink->cr);
+  cairo_set_fill_rule (ink->cr, CAIRO_FILL_RULE_EVEN_ODD);
+  cairo_clip (ink->cr);
+  hut_ink_colour (ink, ink->palette->mark_fill[HUT_SEVERITY_BLOCKS]);
+  hut_ink_line (ink, HUT_LINE_SOLID, SHEET_LINE_PX);
+  hut_ink_hatch (ink, origin_px.u + box.u0 * scale_px_per_mm,
+                 origin_px.v - box.v1 * scale_px_per_mm, (box.u1 - box.u0) * scale_px_per_mm,
+                 (box.v1 - box.v0) * scale_px_per_mm, WRONG_STEP_PX);
+  cairo_restore (ink->cr);
+}
+
+static void
+draw_part (HutInk *ink,
+           const HutPart *part,
+           const HutLaidPart *laid,
+           const HutSheetMarks *marks,
+           HutPoint origin_px,
+           double scale_px_per_mm)
+{
+  const gboolean wrong = marks != NULL && marks->wrong != NULL && marks->wrong[laid->part];
+  const gboolean chosen = marks != NULL && g_strcmp0 (marks->chosen, part->id) == 0;
+  const HutSpot *spot = marks != NULL && marks->design != NULL
+                            ? hut_design_get_spot (marks->design, part->id)
+                            : NULL;
+  g_autoptr (HutRegion) placed = hut_region_dup_placed (part->region, &laid->placement);
+  const HutRect box = hut_region_bounds (placed);
+
+  hut_ink_region (ink, placed, origin_px.u, origin_px.v, scale_px_per_mm);
+  cairo_set_fill_rule (ink->cr, CAIRO_FILL_RULE_EVEN_ODD);
+  hut_ink_colour (ink, ink->palette->sheet);
+  cairo_fill_preserve (ink->cr);
+  cairo_set_fill_rule (ink->cr, CAIRO_FILL_RULE_WINDING);
+  hut_ink_line (ink, HUT_LINE_SOLID, chosen ? CHOSEN_LINE_PX : PART_LINE_PX);
+  hut_ink_colour (ink, chosen ? ink->palette->selection : ink->palette->outline);
+  cairo_stroke_preserve (ink->cr);
+  if (wrong)
+    draw_wrong (ink, box, origin_px, scale_px_per_mm);
+  cairo_new_path (ink->cr);
+  draw_label (ink, part, &laid->placement, origin_px, scale_px_per_mm);
+  if (spot != NULL && spot->kept)
+    draw_pin (ink, box, origin_px, scale_px_per_mm);
+}
+
 static void
 draw_parts (HutInk *ink,
             const HutPartSet *parts,
             const HutSheet *sheet,
+            const HutSheetMarks *marks,
             HutPoint origin_px,
             double scale_px_per_mm)
 {
   for (guint i = 0; i < sheet->laid->len; i++)
     {
       const HutLaidPart *laid = &g_array_index (sheet->laid, HutLaidPart, i);
-      const HutPart *part = g_ptr_array_index (parts->parts, laid->part);
-      g_autoptr (HutRegion) placed = hut_region_dup_placed (part->region, &laid->placement);
 
-      hut_ink_region (ink, placed, origin_px.u, origin_px.v, scale_px_per_mm);
-      cairo_set_fill_rule (ink->cr, CAIRO_FILL_RULE_EVEN_ODD);
-      hut_ink_colour (ink, ink->palette->sheet);
-      cairo_fill_preserve (ink->cr);
-      cairo_set_fill_rule (ink->cr, CAIRO_FILL_RULE_WINDING);
-      hut_ink_line (ink, HUT_LINE_SOLID, PART_LINE_PX);
-      hut_ink_colour (ink, ink->palette->outline);
-      cairo_stroke (ink->cr);
-      draw_label (ink, part, &laid->placement, origin_px, scale_px_per_mm);
+      draw_part (ink, g_ptr_array_index (parts->parts, laid->part), laid, marks, origin_px,
+                 scale_px_per_mm);
     }
 }
 
@@ -272,6 +267,7 @@ draw_sheet (HutInk *ink,
             const HutAssembly *assembly,
             const HutPartSet *parts,
             const HutSheet *sheet,
+            const HutSheetMarks *marks,
             HutPoint corner_px,
             double scale_px_per_mm)
 {
@@ -293,31 +289,31 @@ draw_sheet (HutInk *ink,
                        width_px - 2.0 * margin_px, depth_px - 2.0 * margin_px);
       cairo_stroke (ink->cr);
     }
-  draw_parts (ink, parts, sheet, (HutPoint){ corner_px.u, corner_px.v + depth_px },
+  draw_parts (ink, parts, sheet, marks, (HutPoint){ corner_px.u, corner_px.v + depth_px },
               scale_px_per_mm);
 }
 
-/* How many parts fit no sheet, or that there is nothing to see. Returns the height it takes, px. */
-static double
+/* How many parts fit no sheet, or that there is nothing to see. */
+static void
 draw_foot (HutInk *ink,
-           const HutSheetSet *sheets)
+           const HutSheetSet *sheets,
+           double foot_px)
 {
   g_autofree char *unplaced = g_strdup_printf (
       hut_ink_tr (ink, N_ ("Parts that fit on no sheet: %u")), sheets->unplaced->len);
 
-  if (sheets->unplaced->len == 0 && sheets->sheets->len > 0)
-    return 0.0;
+  if (foot_px <= 0.0)
+    return;
   hut_ink_text (ink,
                 sheets->unplaced->len > 0 ? unplaced
                                           : hut_ink_tr (ink, N_ ("There is nothing to cut yet.")),
                 &(HutInkText){
                     .x_px = ink->width_px / 2.0,
-                    .y_px = ink->height_px - FOOT_PX / 2.0,
+                    .y_px = ink->height_px - foot_px / 2.0,
                     .align = HUT_TEXT_MIDDLE,
                     .bold = TRUE,
                     .colour = ink->palette->text,
                 });
-  return FOOT_PX;
 }
 
 void
@@ -328,6 +324,19 @@ hut_sheet_view_draw (cairo_t *cr,
                      const HutFlatStyle *style,
                      double width_px,
                      double height_px)
+{
+  hut_sheet_view_draw_marked (cr, assembly, parts, sheets, style, NULL, width_px, height_px);
+}
+
+void
+hut_sheet_view_draw_marked (cairo_t *cr,
+                            const HutAssembly *assembly,
+                            const HutPartSet *parts,
+                            const HutSheetSet *sheets,
+                            const HutFlatStyle *style,
+                            const HutSheetMarks *marks,
+                            double width_px,
+                            double height_px)
 {
   HutInk ink;
 
@@ -342,17 +351,19 @@ hut_sheet_view_draw (cairo_t *cr,
   hut_ink_colour (&ink, ink.palette->background);
   cairo_fill (cr);
 
-  const double foot_px = draw_foot (&ink, sheets);
-  const Grid grid = find_grid (&ink, sheets, width_px, height_px - foot_px);
+  const HutSheetGrid grid = hut_sheet_grid_find (sheets, ink.text_px, width_px, height_px);
+
+  draw_foot (&ink, sheets, grid.foot_px);
   for (guint i = 0; i < sheets->sheets->len && grid.columns > 0; i++)
     {
       const HutSheet *sheet = g_ptr_array_index (sheets->sheets, i);
-      const double x_px = grid.left_px + (i % grid.columns) * (grid.cell_width_px + GAP_PX);
-      const double y_px = grid.top_px + (double)(i / grid.columns) * (grid.cell_height_px + GAP_PX);
+      const HutPoint front_px = hut_sheet_grid_front (&grid, sheets, i);
+      const HutPoint back_px
+          = { front_px.u, front_px.v - sheet->depth_mm * grid.scale_px_per_mm };
 
-      draw_title (&ink, sheets, sheet, (HutPoint){ x_px, y_px }, grid.cell_width_px + GAP_PX / 2.0);
-      draw_sheet (&ink, assembly, parts, sheet, (HutPoint){ x_px, y_px + title_px (&ink) },
-                  grid.scale_px_per_mm);
+      draw_title (&ink, sheets, sheet, (HutPoint){ back_px.u, back_px.v - grid.title_px },
+                  grid.cell_width_px + grid.gap_px / 2.0);
+      draw_sheet (&ink, assembly, parts, sheet, marks, back_px, grid.scale_px_per_mm);
     }
   hut_ink_end (&ink);
 }

@@ -19,3 +19,21 @@ void hut_sheet_view_draw (cairo_t *cr,
                           const HutFlatStyle *style,
                           double width_px,
                           double height_px);
+
+/* What is shown besides. All pointers are lent. */
+typedef struct
+{
+  const HutDesign *design; /* (nullable): whose kept parts get a pin */
+  const char *chosen;      /* (nullable): id of the part that is selected */
+  const gboolean *wrong;   /* (nullable) (array): per part of the set: it has not the room it needs */
+} HutSheetMarks;
+
+/* The same with marks: a thick outline, a pin, slanted lines. @marks: (nullable) */
+void hut_sheet_view_draw_marked (cairo_t *cr,
+                                 const HutAssembly *assembly,
+                                 const HutPartSet *parts,
+                                 const HutSheetSet *sheets,
+                                 const HutFlatStyle *style,
+                                 const HutSheetMarks *marks,
+                                 double width_px,
+                                 double height_px);
