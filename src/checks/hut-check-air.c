@@ -27,7 +27,8 @@ check_intake (HutChecking *self,
 
 static void
 check_hold (HutChecking *self,
-            const HutEnclosureAir *air)
+            const HutEnclosureAir *air,
+            const HutAirGuess *guess)
 {
   HutFinding *finding;
 
@@ -35,23 +36,28 @@ check_hold (HutChecking *self,
     return;
   finding
       = hut_checking_add (self, "air.hold", HUT_SEVERITY_NOTES,
-                          N_ ("With the fan, air comes in through openings and seam at about {is} "
-                              "m/s (a hose of {at} m "
-                              "with two bends is assumed); under {must} m/s fumes may drift out."));
+                          hut_duct_is_told (self->assembly->design)
+                              ? N_ ("With the fan, air comes in through openings and seam at "
+                                    "about {is} m/s; under {must} m/s fumes may drift out.")
+                              : N_ ("With the fan, air comes in through openings and seam at "
+                                    "about {is} m/s (a hose of {at} m with two bends is assumed); "
+                                    "under {must} m/s fumes may drift out."));
   hut_finding_set_numbers (finding, air->face_m_s, HUT_HOLD_VELOCITY_M_S);
-  finding->at = hut_air_guess_usual.hose_m;
+  finding->at = guess->hose_m;
 }
 
 void
 hut_check_air (HutChecking *self)
 {
+  HutAirGuess guess;
   HutEnclosureAir air;
 
   if (!self->assembly->whole)
     return;
-  air = hut_enclosure_air_find (self->assembly, &hut_air_guess_usual);
+  guess = hut_air_guess_of (self->assembly->design);
+  air = hut_enclosure_air_find (self->assembly, &guess);
   if (air.fans == 0)
     return;
   check_intake (self, &air);
-  check_hold (self, &air);
+  check_hold (self, &air, &guess);
 }

@@ -75,6 +75,7 @@ void hut_check_mount (HutChecking *self);
 void hut_check_fastener (HutChecking *self);
 void hut_check_air (HutChecking *self);
 void hut_check_lid (HutChecking *self);
+void hut_check_engineering (HutChecking *self);
 void hut_check_stiffness (HutChecking *self);
 void hut_check_light (HutChecking *self);
 void hut_check_cut (HutChecking *self);

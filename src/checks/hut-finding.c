@@ -11,8 +11,12 @@
 #define TEXT_DECIMALS 2u
 
 static const char *const check_ids[] = {
+  "air.ajar",
+  "air.duct",
   "air.hold",
   "air.intake",
+  "air.purge",
+  "air.short-cut",
   "baffle.bead",
   "baffle.opening",
   "baffle.overlap",
@@ -42,15 +46,20 @@ static const char *const check_ids[] = {
   "fastener.window",
   "hardware.item",
   "hardware.leaf",
+  "heat.limit",
   "joint.butt",
   "joint.fit",
   "joint.web",
+  "lid.falls",
   "lid.force",
   "lid.hinge",
+  "lid.latch",
+  "lid.lift",
   "lid.swing",
   "lid.tip",
   "light.gap",
   "light.opening",
+  "light.window",
   "machine.missing",
   "mount.bit",
   "mount.face",
@@ -59,6 +68,7 @@ static const char *const check_ids[] = {
   "mount.pocket",
   "mount.thin",
   "mount.way",
+  "noise.gap",
   "opening.anchor",
   "opening.edge",
   "opening.glazing",
@@ -84,6 +94,8 @@ static const char *const check_ids[] = {
   "splice.place",
   "splice.stagger",
   "splice.strap",
+  "stiffness.bottom",
+  "stiffness.pane",
   "stiffness.sag",
   "stock.grain",
   "stock.missing",
@@ -448,6 +460,8 @@ fix_message (const HutFix *fix)
       return N_ ("Put it on {other}");
     case HUT_FIX_RELEASE:
       return N_ ("Let the program lay it");
+    case HUT_FIX_SPRINGS:
+      return N_ ("Hold it with two gas springs");
     case HUT_FIX_NONE:
     default:
       return NULL;
@@ -543,8 +557,8 @@ hut_check_all (const HutAssembly *assembly,
     hut_check_seam,    hut_check_glazing, hut_check_window,    hut_check_baffle,
     hut_check_service, hut_check_trap,      hut_check_extra,   hut_check_depth,     hut_check_mount,
     hut_check_fastener,
-    hut_check_air,     hut_check_lid,     hut_check_stiffness, hut_check_light,
-    hut_check_cut,     hut_check_spot,    hut_check_caution,
+    hut_check_air,     hut_check_lid,     hut_check_engineering,
+    hut_check_stiffness, hut_check_light, hut_check_cut,     hut_check_spot,    hut_check_caution,
   };
   HutChecking checking = { .assembly = assembly, .parts = parts };
 

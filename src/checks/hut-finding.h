@@ -58,8 +58,8 @@ const char *hut_baffle_name (HutSide side);
 
 /**
  * hut_check_all: runs all families: trouble, bed, clearance, room, lid swing, joint, splice,
- * opening, seam, glazing, window, baffle, service, trap, extra, depth, mount, fastener, air, lid, stiffness, light,
- * cut, spot, caution.
+ * opening, seam, glazing, window, baffle, service, trap, extra, depth, mount, fastener, air, lid,
+ * engineering, stiffness, light, cut, spot, caution.
  *
  * Returns: (transfer full) (element-type HutFinding): most severe first, then by check id, then by
  *   place; the order is the same for the same design

@@ -77,6 +77,11 @@ hut_fix_apply (const HutFix *self,
 
   g_return_val_if_fail (self != NULL && design != NULL, FALSE);
 
+  if (self->kind == HUT_FIX_SPRINGS)
+    {
+      design->shell.stay = (HutStay) { HUT_STAY_SPRING, HUT_STAYS_USUAL, HUT_UNKNOWN };
+      return TRUE;
+    }
   hardware = hut_design_get_hardware (design, self->item);
   if (self->kind == HUT_FIX_MOVE)
     return move (self, design);
@@ -104,6 +109,7 @@ hut_fix_apply (const HutFix *self,
     case HUT_FIX_PANEL:
       return put_on_panel (hardware, self, design);
     case HUT_FIX_NONE:
+    case HUT_FIX_SPRINGS:
     case HUT_FIX_MOVE:
     case HUT_FIX_RELEASE:
     default:

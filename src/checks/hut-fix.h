@@ -15,6 +15,7 @@ typedef enum
   HUT_FIX_PLATE,       /* hardware: on a face plate of `stock` */
   HUT_FIX_BOLTS,       /* hardware: bolts and nuts for its wood screws */
   HUT_FIX_PLAIN_HEADS, /* hardware: no heads in the panel */
+  HUT_FIX_SPRINGS,     /* the lid: two gas springs hold it */
   HUT_FIX_PANEL,       /* hardware: on `panel`, its middle (du, dv) from the lower left */
   HUT_FIX_RELEASE,     /* part: its place on the sheet is not kept any more */
 } HutFixKind;

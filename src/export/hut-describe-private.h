@@ -34,6 +34,9 @@ void hut_describe_holes (HutXmlOut *out, const HutAssembly *assembly, const HutP
 void hut_describe_sheets (HutXmlOut *out, const HutPartSet *parts, const HutSheetSet *sheets);
 void hut_describe_totals (HutXmlOut *out, const HutPartSet *parts, const HutSheetSet *sheets, const HutDescribeSums *sums);
 
+/* hut-describe-engineering.c: what is reckoned of the design */
+void hut_describe_engineering (HutXmlOut *out, const HutAssembly *assembly, const HutPartSet *parts);
+
 /* hut-describe-hardware.c */
 void hut_describe_hardware (HutXmlOut *out, const HutAssembly *assembly);
 void hut_describe_marks (HutXmlOut *out, const HutPart *part);

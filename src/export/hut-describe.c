@@ -121,6 +121,7 @@ hut_write_describe (const HutAssembly *assembly,
   hut_describe_parts (out, assembly, parts, &sums);
   hut_describe_splices (out, assembly, parts);
   hut_describe_sheets (out, parts, sheets);
+  hut_describe_engineering (out, assembly, parts);
   describe_findings (out, findings);
   hut_describe_totals (out, parts, sheets, &sums);
   return hut_xml_out_finish (out, error);
