@@ -1,4 +1,4 @@
-/* src/export/hut-shopping.c: what is to be bought, CSV: hardware, screws, nuts, washers.
+/* src/export/hut-shopping.c: what is to be bought, CSV: hardware, screws, gas springs, paint.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Source of the format: RFC 4180. Things that are alike are one line, in the order in which the
@@ -7,12 +7,17 @@
 #include "config.h"
 #include "assembly/hut-fastener.h"
 #include "assembly/hut-window-screws.h"
+#include "engineering/hut-engineering.h"
 #include "export/hut-write.h"
 #include "format/hut-number.h"
+#include <math.h>
 #include <string.h>
 
 /* A window's bolt has a washer under head and nut. */
 #define WINDOW_WASHERS 2
+/* Litres are rounded up to this: own choice, nobody measures finer. */
+#define LITRE_STEP 0.01
+#define LITRE_DECIMALS 2
 
 static const char HEAD[] = "count,thing,size,for,note\r\n";
 
@@ -155,6 +160,74 @@ want_window_screws (GPtrArray *lines,
     }
 }
 
+/* Gas springs by force, stroke and length; a stay by its name. */
+static void
+want_stay (GPtrArray *lines,
+           const HutDesign *design,
+           const HutEngineering *all)
+{
+  const HutSpring *spring = &all->spring;
+  char force[HUT_NUMBER_SIZE], stroke[HUT_NUMBER_SIZE], length[HUT_NUMBER_SIZE];
+
+  if (design->shell.stay.kind == HUT_STAY_PROP)
+    want (lines, design->shell.stay.count, "lid stay", g_strdup (""), "lid");
+  if (spring->found)
+    want (lines, spring->count, "gas spring",
+          g_strconcat (hut_number_fixed (force, spring->force_n, 0), " N; stroke ",
+                       hut_number_fixed (stroke, spring->stroke_mm, 0), " mm; stretched ",
+                       hut_number_fixed (length, spring->long_mm, 0), " mm", NULL),
+          "lid");
+}
+
+/* Litres, of what the design says that its faces get; with the first coat comes the glue, as
+ * before it there is nothing to reckon with. */
+static void
+want_finish (GPtrArray *lines,
+             const HutDesign *design,
+             const HutEngineering *all)
+{
+  static const char *const names[] = {
+    [HUT_COAT_BLACK] = "matt black paint",
+    [HUT_COAT_WHITE] = "white or light paint",
+    [HUT_COAT_CLEAR] = "varnish, oil or wax",
+  };
+  const HutFinishing *finishing = &design->shell.finishing;
+  const struct
+  {
+    const char *figure, *thing, *user;
+  } rows[] = {
+    { "finish.outside-buy", names[finishing->outside], "outer faces" },
+    { "finish.inside-buy", names[finishing->inside], "inner faces" },
+    { "finish.glue", "wood glue", "joints and straps" },
+  };
+
+  if (finishing->outside == HUT_COAT_UNKNOWN && finishing->inside == HUT_COAT_UNKNOWN)
+    return;
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      const HutFigure *figure = hut_engineering_get (all, rows[i].figure);
+      char litres[HUT_NUMBER_SIZE];
+
+      if (figure != NULL && figure->has_value && rows[i].thing != NULL)
+        want (lines, 1, rows[i].thing,
+              g_strconcat (hut_number_fixed (litres, ceil (figure->value / LITRE_STEP) * LITRE_STEP,
+                                             LITRE_DECIMALS),
+                           " l", NULL),
+              rows[i].user);
+    }
+}
+
+static void
+want_engineering (GPtrArray *lines,
+                  const HutAssembly *assembly,
+                  const HutPartSet *parts)
+{
+  g_autoptr(HutEngineering) all = hut_engineering_new (assembly, parts);
+
+  want_stay (lines, assembly->design, all);
+  want_finish (lines, assembly->design, all);
+}
+
 static void
 append_field (GString *table,
               const char *field)
@@ -183,7 +256,10 @@ hut_write_marked_shopping_list (const HutAssembly *assembly,
   want_hardware (lines, assembly);
   want_fasteners (lines, assembly, parts);
   if (assembly->whole)
-    want_window_screws (lines, assembly->design);
+    {
+      want_window_screws (lines, assembly->design);
+      want_engineering (lines, assembly, parts);
+    }
   if (lines->len == 0)
     return NULL;
   table = g_string_new (HEAD);
