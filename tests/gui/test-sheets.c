@@ -16,6 +16,24 @@ typedef struct
   GtkWidget *area;
 } Sheets;
 
+/* Nothing is laid out any more, and the area is as high as the sheets want it. */
+static void
+wait_for_rest (Sheets *self)
+{
+  int height_px = 0, same_count = 0;
+
+  hut_gui_wait_for (hut_sheets_view_get_packed (self->view) != NULL
+                    && hut_gui_app_look_for (&self->app, "busy") == NULL);
+  hut_gui_wait_for (gtk_widget_get_height (self->area)
+                    >= gtk_drawing_area_get_content_height (GTK_DRAWING_AREA (self->area)));
+  while (same_count < 10)
+    {
+      hut_gui_spin ();
+      same_count = gtk_widget_get_height (self->area) == height_px ? same_count + 1 : 0;
+      height_px = gtk_widget_get_height (self->area);
+    }
+}
+
 static void
 open_sheets (Sheets *self)
 {
@@ -24,8 +42,7 @@ open_sheets (Sheets *self)
   self->view = HUT_SHEETS_VIEW (
       hut_gui_find (self->app.gui.window, HUT_TYPE_SHEETS_VIEW, NULL));
   self->area = hut_gui_app_find (&self->app, "area");
-  hut_gui_wait_for (hut_sheets_view_get_packed (self->view) != NULL);
-  hut_gui_spin ();
+  wait_for_rest (self);
 }
 
 static HutSheetGrid
@@ -135,7 +152,7 @@ keys_choose_move_turn_and_escape_ends_a_drag (void **state)
   hut_gui_app_activate (&s.app, "win.undo", NULL);
   hut_gui_app_activate (&s.app, "win.undo", NULL);
   assert_null (spot_of (&s, id));
-  hut_gui_wait_for (hut_sheets_view_get_packed (s.view) != NULL);
+  wait_for_rest (&s);
   first_part (&s, &part, &at);
   hut_gui_drag (at, (HutGuiPoint) { at.x + 30, at.y });
   hut_gui_key ("Escape");
