@@ -22,6 +22,7 @@ static const struct
     N_ ("Smoke may come out as soon as the lid is ajar: the fan is too weak for what is open "
         "already.") },
   { "air.purge", "air.purge", HUT_SEVERITY_NOTES,
+    /* xgettext:no-c-format */
     N_ ("After the work it takes {is} s until 99 % of the smoke is gone; after more than {must} s "
         "somebody opens the lid too early: a stronger fan or a wider duct helps.") },
   { "air.short-cut", "air.short-cut", HUT_SEVERITY_NOTES,
@@ -33,6 +34,7 @@ static const struct
   { "lid.whole", "lid.lift", HUT_SEVERITY_NOTES,
     N_ ("The empty enclosure weighs {is} kg; more than {must} kg is too much for one person.") },
   { "noise.worst", "noise.gap", HUT_SEVERITY_NOTES,
+    /* xgettext:no-c-format */
     N_ ("{is} % of the sound that gets out comes through {what}; over {must} % closing it, or a "
         "baffle, helps more than heavier sheet.") },
   { "stiffness.bottom", "stiffness.bottom", HUT_SEVERITY_NOTES,
