@@ -130,12 +130,11 @@ dup_status (HutSheetsView *self)
   placed = hut_region_dup_placed (part_of (self, laid)->region, &laid->placement);
   box = hut_region_bounds (placed);
   /* Translators: name of a part, number of its sheet, distances in mm; the last %s is one of the
-   * sentences "It has too little room: ...", "It stays where you laid it.", or empty */
+   * sentences "Too little room.", "It stays where you laid it.", or empty */
   return g_strdup_printf (_ ("%s: sheet %u, %.1f mm from the left, %.1f mm from the front. %s"),
                           self->chosen, sheet->number, box.u0, box.v0,
                           wrong[laid->part]
-                              ? _ ("Too little room: it lies on another part, too near to one, or "
-                                   "over the edge.")
+                              ? _ ("Too little room.")
                           : spot != NULL && spot->kept ? _ ("It stays where you laid it.")
                                                        : "");
 }
