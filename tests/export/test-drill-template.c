@@ -1,6 +1,7 @@
 /* tests/export/test-drill-template.c: where a part is bored by hand.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "export/hut-drill-template.h"
+#include "assembly/hut-part-private.h"
 #include "hut-assert.h"
 #include "hut-hand-part.h"
 
@@ -16,8 +17,7 @@ add_plate (HutHandParts *hand)
   mark->face = HUT_FACE_INSIDE;
   mark->depth_mm = 3.5;
   mark->path = hut_path_new_circle ((HutPoint) { box.u0 + 30, box.v0 + 20 }, 6);
-  if (part->marks == NULL)
-    part->marks = g_ptr_array_new ();
+  g_ptr_array_set_free_func (part->marks, (GDestroyNotify) hut_part_mark_free);
   g_ptr_array_add (part->marks, mark);
   return part;
 }
