@@ -186,17 +186,6 @@ add_way_out (HutDesign *design,
   return TRUE;
 }
 
-/* A wall's thickness: what the fitting must hold in. */
-static double
-wall_thickness_mm (HutSession *self)
-{
-  const HutDesign *design = hut_session_get_design (self);
-  const HutStock *stock
-      = hut_design_get_panel_stock (design, (HutPanelId){ HUT_SHELL_BASE, HUT_SIDE_BACK });
-
-  return stock != NULL ? hut_stock_max_mm (stock) : 0.0;
-}
-
 char *
 hut_session_add_way_out (HutSession *self,
                          const char *service,
@@ -204,24 +193,13 @@ hut_session_add_way_out (HutSession *self,
 {
   g_return_val_if_fail (HUT_IS_SESSION (self) && service != NULL, NULL);
 
-  const HutService *served = hut_design_get_service (hut_session_get_design (self), service);
-  const HutItem *fitting = catalog != NULL && served != NULL
-                               ? hut_fitting_choose (catalog, served, wall_thickness_mm (self))
-                               : NULL;
-  g_autoptr(HutWayOut) way = NULL;
+  const HutItem *fitting = NULL;
+  g_autoptr(HutWayOut) way
+      = hut_way_out_choose (hut_session_get_assembly (self), hut_session_get_parts (self),
+                            hut_session_get_findings (self), service, catalog, &fitting);
   WayOutEdit edit;
   const char *id;
 
-  if (fitting != NULL)
-    way = hut_way_out_find (hut_session_get_assembly (self), hut_session_get_parts (self),
-                            hut_session_get_findings (self), service, fitting);
-  /* Where no fitting fits, a plain opening still lets the head through. */
-  if (way == NULL)
-    {
-      fitting = NULL;
-      way = hut_way_out_find (hut_session_get_assembly (self), hut_session_get_parts (self),
-                              hut_session_get_findings (self), service, NULL);
-    }
   if (way == NULL)
     return NULL;
   edit = (WayOutEdit){ way, fitting };

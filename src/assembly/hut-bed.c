@@ -98,9 +98,14 @@ hut_cutter_room (const HutCutter *self,
                  double *width_mm,
                  double *depth_mm)
 {
+  /* The tool's path lies outside of the part by half the kerf, and where the fit is tight by half
+   * of that more. */
+  const double around_mm
+      = 2.0 * self->margin_mm + stock->kerf_mm + MAX (0.0, -stock->allowance_mm);
+
   hut_cutter_sheet (self, stock, width_mm, depth_mm);
-  *width_mm = *width_mm - 2.0 * self->margin_mm - stock->kerf_mm;
-  *depth_mm = *depth_mm - 2.0 * self->margin_mm - stock->kerf_mm;
+  *width_mm -= around_mm;
+  *depth_mm -= around_mm;
 }
 
 gboolean

@@ -117,7 +117,8 @@ double hut_cutter_usable_depth_mm (const HutCutter *self);
 void hut_cutter_sheet (const HutCutter *self, const HutStock *stock, double *width_mm, double *depth_mm);
 /* TRUE when that sheet is turned. */
 gboolean hut_cutter_turns_sheet (const HutCutter *self, const HutStock *stock);
-/* Room for a part on that sheet: less the margin all round and one kerf, mm; may be <= 0. */
+/* Room for a part on that sheet: less the margin all round, one kerf, and what a tight fit lets mating
+ * edges grow, mm; may be <= 0. */
 void hut_cutter_room (const HutCutter *self, const HutStock *stock, double *width_mm, double *depth_mm);
 /* TRUE when a rectangle of that stock can be cut: fits its room at 0, 90 or, if allowed, any angle. */
 gboolean hut_cutter_takes_stock (const HutCutter *self, const HutStock *stock, double width_mm, double height_mm);

@@ -36,6 +36,13 @@ is_largest_of_window (const HutAssembly *assembly,
   return TRUE;
 }
 
+/* Bonded, they are of one size and told as the glazing; a screwed frame reaches further. */
+static gboolean
+is_frame (const HutPlate *plate)
+{
+  return plate->kind == HUT_SOLID_FRAME && plate->window->screw_mm > 0.0;
+}
+
 /* ---- other holes under the plates
  * ----------------------------------------------------------------- */
 
@@ -60,8 +67,11 @@ check_hole (HutChecking *self,
           = MIN (MIN (hole->placed->bounds.u1 - outer.u0, outer.u1 - hole->placed->bounds.u0),
                  MIN (hole->placed->bounds.v1 - outer.v0, outer.v1 - hole->placed->bounds.v0));
       finding = add_finding (self, plate,
-                             N_ ("The glazing of {what} lies {is} mm over {other} and closes it; "
-                                 "{must} mm is allowed."),
+                             is_frame (plate)
+                                 ? N_ ("The frame of {what} lies {is} mm over {other} and closes "
+                                       "it; {must} mm is allowed.")
+                                 : N_ ("The glazing of {what} lies {is} mm over {other} and "
+                                       "closes it; {must} mm is allowed."),
                              hut_check_hole_name (hole, self->assembly));
       hut_finding_set_numbers (finding, deep_mm, 0.0);
       hut_finding_add_place (finding, hole->panel, hole->placed->bounds);
@@ -100,8 +110,11 @@ check_border (HutChecking *self,
   if (past_mm <= HUT_CHECK_TOLERANCE_MM)
     return;
   finding = add_finding (self, plate,
-                         N_ ("The glazing of {what} reaches {is} mm past the edge of {other}; "
-                             "{must} mm is allowed."),
+                         is_frame (plate)
+                             ? N_ ("The frame of {what} reaches {is} mm past the edge of {other}; "
+                                   "{must} mm is allowed.")
+                             : N_ ("The glazing of {what} reaches {is} mm past the edge of "
+                                   "{other}; {must} mm is allowed."),
                          hut_panel_name (panel->id));
   hut_finding_set_numbers (finding, past_mm, 0.0);
   hut_finding_add_place (finding, panel, outer);
@@ -111,22 +124,30 @@ check_border (HutChecking *self,
  * ---------------------------------------------------------------------------- */
 
 static const char *
-message_into (HutSolidKind kind)
+message_into (HutSolidKind kind,
+              gboolean frame)
 {
   switch (kind)
     {
     case HUT_SOLID_STRAP:
-      return N_ (
-          "The glazing of {what} runs {is} mm into a strap on {other}; {must} mm is allowed.");
+      return frame ? N_ ("The frame of {what} runs {is} mm into a strap on {other}; {must} mm is "
+                         "allowed.")
+                   : N_ ("The glazing of {what} runs {is} mm into a strap on {other}; {must} mm "
+                         "is allowed.");
     case HUT_SOLID_LEDGE:
-      return N_ (
-          "The glazing of {what} runs {is} mm into the ledge on {other}; {must} mm is allowed.");
+      return frame ? N_ ("The frame of {what} runs {is} mm into the ledge on {other}; {must} mm "
+                         "is allowed.")
+                   : N_ ("The glazing of {what} runs {is} mm into the ledge on {other}; {must} "
+                         "mm is allowed.");
     case HUT_SOLID_GLAZING:
     case HUT_SOLID_FRAME:
-      return N_ (
-          "The glazing of {what} runs {is} mm into that of {other}; {must} mm is allowed.");
+      return frame ? N_ ("The frame of {what} runs {is} mm into that of {other}; {must} mm is "
+                         "allowed.")
+                   : N_ ("The glazing of {what} runs {is} mm into that of {other}; {must} mm is "
+                         "allowed.");
     default:
-      return N_ ("The glazing of {what} runs {is} mm into {other}; {must} mm is allowed.");
+      return frame ? N_ ("The frame of {what} runs {is} mm into {other}; {must} mm is allowed.")
+                   : N_ ("The glazing of {what} runs {is} mm into {other}; {must} mm is allowed.");
     }
 }
 
@@ -172,7 +193,7 @@ check_solid (HutChecking *self,
 
   if (deep_mm <= TOUCH_MM)
     return FALSE;
-  finding = add_finding (self, plate, message_into (solid->kind),
+  finding = add_finding (self, plate, message_into (solid->kind, is_frame (plate)),
                          hut_check_solid_name (self->assembly, solid));
   hut_finding_set_numbers (finding, deep_mm, 0.0);
   hut_finding_add_place (finding, panel, hut_region_bounds (plate->region));

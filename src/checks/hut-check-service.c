@@ -4,6 +4,7 @@
 #include "config.h"
 #include "checks/hut-checking.h"
 #include "checks/hut-ledger.h"
+#include "checks/hut-mains.h"
 #include <glib/gi18n-lib.h>
 
 static const char *
@@ -23,6 +24,7 @@ add_missing (HutChecking *self,
   hut_finding_set_names (finding, service_name (service), NULL);
   hut_finding_set_numbers (finding, 0.0, 1.0);
   hut_finding_set_item (finding, service->id);
+  finding->fix = (HutFix) { .kind = HUT_FIX_WAY_OUT, .item = g_strdup (service->id) };
 }
 
 static const char *
@@ -102,6 +104,45 @@ check_line (HutChecking *self,
   add_place (self, finding, server);
 }
 
+/* Each signal opening beside mains is told with the nearest of those. */
+static void
+check_mains (HutChecking *self)
+{
+  const HutAssembly *assembly = self->assembly;
+
+  for (guint i = 0; i < assembly->holes->len; i++)
+    {
+      const HutPlacedHole *signal = g_ptr_array_index (assembly->holes, i), *nearest = NULL;
+      double least_mm = HUT_MAINS_APART_MM - HUT_CHECK_TOLERANCE_MM;
+      HutFinding *finding;
+
+      if (hut_wiring_of (assembly, signal) != HUT_WIRING_SIGNAL)
+        continue;
+      for (guint k = 0; k < assembly->holes->len; k++)
+        {
+          const HutPlacedHole *mains = g_ptr_array_index (assembly->holes, k);
+
+          if (hut_wiring_of (assembly, mains) != HUT_WIRING_MAINS
+              || hut_wiring_apart_mm (assembly, signal, mains) >= least_mm)
+            continue;
+          nearest = mains;
+          least_mm = hut_wiring_apart_mm (assembly, signal, mains);
+        }
+      if (nearest == NULL)
+        continue;
+      finding = hut_checking_add (
+          self, "service.mains", HUT_SEVERITY_WARNS,
+          N_ ("{what} is {is} mm from {other}, which carries mains; {must} mm are common practice, "
+              "and local codes and a licensed electrician have the last word."));
+      hut_finding_set_names (finding, hut_check_item_name (assembly->design, signal->item),
+                             hut_check_item_name (assembly->design, nearest->item));
+      hut_finding_set_item (finding, signal->item);
+      hut_finding_set_numbers (finding, least_mm, HUT_MAINS_APART_MM);
+      hut_finding_add_place (finding, hut_check_panel (assembly, signal->panel), signal->bounds);
+      hut_finding_add_place (finding, hut_check_panel (assembly, nearest->panel), nearest->bounds);
+    }
+}
+
 void
 hut_check_service (HutChecking *self)
 {
@@ -124,4 +165,5 @@ hut_check_service (HutChecking *self)
       if (row->servers->len > 1)
         add_doubled (self, row);
     }
+  check_mains (self);
 }

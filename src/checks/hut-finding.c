@@ -80,6 +80,7 @@ static const char *const check_ids[] = {
   "safety.caution",
   "service.doubled",
   "service.line",
+  "service.mains",
   "service.missing",
   "service.tight",
   "sheet.changed",
@@ -462,6 +463,8 @@ fix_message (const HutFix *fix)
       return N_ ("Let the program lay it");
     case HUT_FIX_SPRINGS:
       return N_ ("Hold it with two gas springs");
+    case HUT_FIX_WAY_OUT:
+      return N_ ("Make an opening for it");
     case HUT_FIX_NONE:
     default:
       return NULL;

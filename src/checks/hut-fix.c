@@ -3,6 +3,8 @@
 #define G_LOG_DOMAIN "hut-checks"
 #include "config.h"
 #include "checks/hut-fix.h"
+#include "checks/hut-finding.h"
+#include "checks/hut-way-out.h"
 #include "design/hut-position.h"
 
 void
@@ -69,6 +71,25 @@ put_on_panel (HutHardware *hardware,
   return TRUE;
 }
 
+/* The place is looked for only now: a search by full checks would be too slow for every frame. */
+static gboolean
+make_way_out (HutDesign *design,
+              const char *service)
+{
+  g_autoptr(HutAssembly) assembly = hut_assembly_new (design);
+  g_autoptr(HutPartSet) parts = hut_part_set_new (assembly);
+  g_autoptr(GPtrArray) findings = hut_check_all (assembly, parts);
+  g_autoptr(HutCatalog) catalog = hut_catalog_new ();
+  const HutItem *fitting = NULL;
+  g_autoptr(HutWayOut) way
+      = hut_way_out_choose (assembly, parts, findings, service, catalog, &fitting);
+
+  if (way == NULL)
+    return FALSE;
+  hut_way_out_add (way, fitting, design);
+  return TRUE;
+}
+
 gboolean
 hut_fix_apply (const HutFix *self,
                HutDesign *design)
@@ -87,6 +108,8 @@ hut_fix_apply (const HutFix *self,
     return move (self, design);
   if (self->kind == HUT_FIX_RELEASE)
     return hut_design_release_part (design, self->item);
+  if (self->kind == HUT_FIX_WAY_OUT)
+    return make_way_out (design, self->item);
   if (hardware == NULL)
     return FALSE;
   switch (self->kind)
@@ -112,6 +135,7 @@ hut_fix_apply (const HutFix *self,
     case HUT_FIX_SPRINGS:
     case HUT_FIX_MOVE:
     case HUT_FIX_RELEASE:
+    case HUT_FIX_WAY_OUT:
     default:
       return FALSE;
     }

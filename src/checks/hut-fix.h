@@ -18,6 +18,7 @@ typedef enum
   HUT_FIX_SPRINGS,     /* the lid: two gas springs hold it */
   HUT_FIX_PANEL,       /* hardware: on `panel`, its middle (du, dv) from the lower left */
   HUT_FIX_RELEASE,     /* part: its place on the sheet is not kept any more */
+  HUT_FIX_WAY_OUT,     /* service: a fitting way out for it; FALSE where no place is found */
 } HutFixKind;
 
 typedef struct

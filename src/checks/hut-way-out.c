@@ -4,6 +4,7 @@
 #include "config.h"
 #include "checks/hut-way-out.h"
 #include "checks/hut-check-hole.h"
+#include "checks/hut-fitting.h"
 #include "checks/hut-pass.h"
 #include <math.h>
 #include <string.h>
@@ -397,4 +398,39 @@ hut_way_out_find (const HutAssembly *assembly,
       g_array_append_vals (failed, place, 1);
     }
   return NULL;
+}
+
+/* A wall's thickness: what the fitting must hold in. */
+static double
+wall_thickness_mm (const HutDesign *design)
+{
+  const HutStock *stock
+      = hut_design_get_panel_stock (design, (HutPanelId) { HUT_SHELL_BASE, HUT_SIDE_BACK });
+
+  return stock != NULL ? hut_stock_max_mm (stock) : 0.0;
+}
+
+HutWayOut *
+hut_way_out_choose (const HutAssembly *assembly,
+                    const HutPartSet *parts,
+                    const GPtrArray *findings,
+                    const char *service,
+                    const HutCatalog *catalog,
+                    const HutItem **fitting)
+{
+  HutWayOut *way = NULL;
+  const HutService *served;
+
+  g_return_val_if_fail (assembly != NULL && fitting != NULL, NULL);
+
+  served = hut_design_get_service (assembly->design, service);
+  *fitting = catalog != NULL && served != NULL
+                 ? hut_fitting_choose (catalog, served, wall_thickness_mm (assembly->design))
+                 : NULL;
+  if (*fitting != NULL)
+    way = hut_way_out_find (assembly, parts, findings, service, *fitting);
+  if (way != NULL)
+    return way;
+  *fitting = NULL;
+  return hut_way_out_find (assembly, parts, findings, service, NULL);
 }

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 #include "assembly/hut-part.h"
+#include "catalog/hut-catalog.h"
 
 /* One of the two is NULL. */
 typedef struct
@@ -35,6 +36,21 @@ HutWayOut *hut_way_out_find (const HutAssembly *assembly,
                              const GPtrArray *findings,
                              const char *service,
                              const HutItem *fitting) G_GNUC_WARN_UNUSED_RESULT;
+
+/**
+ * hut_way_out_choose:
+ * @catalog: (nullable): without, only plain openings
+ * @fitting: (out) (nullable): lent by @catalog; NULL for an opening
+ *
+ * The fitting that suits service and wall, or, where none finds a place, a plain opening that still lets
+ * the head through. Returns: (transfer full) (nullable): as hut_way_out_find ()
+ */
+HutWayOut *hut_way_out_choose (const HutAssembly *assembly,
+                               const HutPartSet *parts,
+                               const GPtrArray *findings,
+                               const char *service,
+                               const HutCatalog *catalog,
+                               const HutItem **fitting) G_GNUC_WARN_UNUSED_RESULT;
 
 /* Adds it, with a copy of @fitting; both are left as they are. Returns: its id, lent by @design */
 const char *hut_way_out_add (const HutWayOut *self, const HutItem *fitting, HutDesign *design);

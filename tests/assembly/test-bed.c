@@ -84,6 +84,24 @@ bed_smaller_than_its_margin_takes_nothing (void **state)
   assert_near_mm (hut_cutter_usable_width_mm (&cutter), -5, 0.0);
 }
 
+static void
+tight_fit_grows_the_part_and_takes_room (void **state)
+{
+  HutStock stock = { .sheet_width_mm = 2440, .sheet_depth_mm = 1220, .kerf_mm = 0.2 };
+  double width_mm, depth_mm;
+
+  /* 400 x 300 less 10 on each side; 0.2 of kerf; a loose fit makes parts smaller, but not all of their
+   * edges mate. */
+  stock.allowance_mm = 0.1;
+  hut_cutter_room (&bed_400_x_300, &stock, &width_mm, &depth_mm);
+  assert_near_mm (width_mm, 379.8, 1e-9);
+  assert_near_mm (depth_mm, 279.8, 1e-9);
+  stock.allowance_mm = -0.15;
+  hut_cutter_room (&bed_400_x_300, &stock, &width_mm, &depth_mm);
+  assert_near_mm (width_mm, 379.65, 1e-9);
+  assert_near_mm (depth_mm, 279.65, 1e-9);
+}
+
 int
 main (void)
 {
@@ -93,6 +111,7 @@ main (void)
     cmocka_unit_test (angle_is_untouched_when_nothing_fits),
     cmocka_unit_test (sheet_is_cut_down_to_the_bed_the_better_way_round),
     cmocka_unit_test (room_leaves_margin_and_kerf),
+    cmocka_unit_test (tight_fit_grows_the_part_and_takes_room),
     cmocka_unit_test (bed_smaller_than_its_margin_takes_nothing),
   };
 

@@ -106,12 +106,32 @@ frames_that_meet_in_a_corner_block_once (void **state)
                        "The glazing of view runs 5 mm into that of side; 0 mm is allowed.");
 }
 
+static void
+frame_that_reaches_past_its_glazing_is_told_as_the_frame (void **state)
+{
+  /* M3: holes of 3.4. The frame reaches 2 x (6 + 1.7) past the glazing, and a step of the grid: its
+   * left side lies at 100 - 10 - 15.402 = 74.598, the vent's right one at 76. */
+  HutDesign *design = hut_check_case_design ();
+  g_autoptr(HutCheckCase) c = NULL;
+  const HutFinding *finding;
+
+  hut_check_case_add_window (design, "view", lid_top, (HutRect) { 100, 100, 200, 180 })->screw_mm
+      = 3.0;
+  hut_check_case_add_round (design, "vent", lid_top, 66, 140, 20);
+  c = hut_check_case_new (design);
+  finding = hut_check_case_find (
+      c, "opening.glazing",
+      "The frame of view lies 1.4 mm over vent and closes it; 0 mm is allowed.");
+  assert_near_mm (finding->is, 1.402, 1e-6);
+}
+
 int
 main (void)
 {
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (window_with_room_around_is_not_told),
     cmocka_unit_test (opening_under_the_glazing_blocks),
+    cmocka_unit_test (frame_that_reaches_past_its_glazing_is_told_as_the_frame),
     cmocka_unit_test (glazing_past_a_free_edge_blocks),
     cmocka_unit_test (glazing_in_the_next_wall_blocks),
     cmocka_unit_test (frames_that_meet_in_a_corner_block_once),

@@ -4,6 +4,7 @@
 #include "checks/hut-check-case.h"
 #include "checks/hut-ledger.h"
 #include "hut-assert.h"
+#include "hut-test-item.h"
 
 static const HutPanelId back = { HUT_SHELL_BASE, HUT_SIDE_BACK };
 
@@ -199,6 +200,50 @@ the_ledger_has_a_row_per_service (void **state)
   assert_null (hut_ledger_find (ledger, "none"));
 }
 
+static HutDesign *
+new_with_mains (double signal_u_mm)
+{
+  HutDesign *design = hut_check_case_design ();
+  HutItem *inlet = hut_test_item_new ("inlet"), *socket = hut_test_item_new ("socket");
+
+  inlet->mains = TRUE;
+  inlet->group = HUT_ITEM_MAINS;
+  socket->group = HUT_ITEM_CONNECTOR;
+  hut_test_item_add_round (inlet, 30.0);
+  hut_test_item_add_round (socket, 12.0);
+  hut_test_put (design, "inlet", inlet, back, 80, 60);
+  hut_test_put (design, "socket", socket, back, signal_u_mm, 60);
+  return design;
+}
+
+static void
+signals_keep_off_mains (void **state)
+{
+  /* From the inlet's border at 95 to the socket's at 150 - 6; then at 201 - 6 = 195. */
+  g_autoptr(HutCheckCase) near = hut_check_case_new (new_with_mains (150));
+  g_autoptr(HutCheckCase) far = hut_check_case_new (new_with_mains (201));
+  const HutFinding *finding = hut_check_case_get (near, "service.mains", 0);
+
+  hut_check_case_assert (finding, HUT_SEVERITY_WARNS, 49.0, 100.0);
+  assert_string_equal (finding->item, "socket");
+  assert_int_equal (hut_check_case_count (near, "service.mains"), 1);
+  assert_int_equal (hut_check_case_count (far, "service.mains"), 0);
+}
+
+static void
+way_of_a_lead_is_a_signal_s (void **state)
+{
+  HutDesign *design = new_with_mains (250);
+  g_autoptr(HutCheckCase) c = NULL;
+
+  add_lead (design, "usb")->line_mm = 5.0;
+  /* 157 - 17.5 - 95 = 44.5 */
+  serve (hut_check_case_add_round (design, "hole", back, 157, 60, 35), "usb");
+  c = hut_check_case_new (design);
+  hut_check_case_assert (hut_check_case_get (c, "service.mains", 0), HUT_SEVERITY_WARNS, 44.5,
+                         100.0);
+}
+
 int
 main (void)
 {
@@ -211,6 +256,8 @@ main (void)
     cmocka_unit_test (hardware_serves_as_well),
     cmocka_unit_test (a_connector_carries_what_it_does_not_pass),
     cmocka_unit_test (a_gland_closes_round_some_lines_only),
+    cmocka_unit_test (signals_keep_off_mains),
+    cmocka_unit_test (way_of_a_lead_is_a_signal_s),
     cmocka_unit_test (the_ledger_has_a_row_per_service),
   };
 

@@ -55,7 +55,7 @@ fix_of_what_is_gone_changes_nothing (void **state)
   g_autoptr(HutDesign) before = hut_design_copy (design);
   static const HutFixKind kinds[] = { HUT_FIX_NONE,  HUT_FIX_FACE,  HUT_FIX_MOVE,       HUT_FIX_NARROW,
                                       HUT_FIX_PLATE, HUT_FIX_BOLTS, HUT_FIX_PLAIN_HEADS,
-                                      HUT_FIX_PANEL, HUT_FIX_RELEASE };
+                                      HUT_FIX_PANEL, HUT_FIX_RELEASE, HUT_FIX_WAY_OUT };
 
   for (guint i = 0; i < G_N_ELEMENTS (kinds); i++)
     {

@@ -153,7 +153,9 @@ what_a_finding_offers_cures_it (void **state)
           g_autoptr(HutCheckCase) after = NULL;
           g_autofree char *text = NULL, *fix = NULL;
 
-          if (finding->fix.kind == HUT_FIX_NONE || finding->fix.kind == done)
+          /* A way out is looked for when it is asked for: its test has the room. */
+          if (finding->fix.kind == HUT_FIX_NONE || finding->fix.kind == HUT_FIX_WAY_OUT
+              || finding->fix.kind == done)
             continue;
           done = finding->fix.kind;
           cured = hut_design_copy (design);

@@ -55,6 +55,47 @@ it_lies_where_the_machine_has_its_end (void **state)
 }
 
 static void
+finding_of_a_forgotten_way_makes_it_by_one_click (void **state)
+{
+  HutDesign *design = hut_check_case_design ();
+  g_autoptr(HutDesign) cured = NULL;
+  g_autoptr(HutCheckCase) c = NULL, after = NULL;
+  const HutFinding *finding;
+  g_autofree char *fix = NULL;
+
+  add_service (design, (HutVec3) { 100, 300, 60 });
+  cured = hut_design_copy (design);
+  c = hut_check_case_new (design);
+  finding = hut_check_case_get (c, "service.missing", 0);
+  fix = hut_finding_dup_fix_text (finding, NULL, ".");
+  assert_string_equal (fix, "Make an opening for it");
+  assert_true (hut_finding_apply_fix (finding, cured));
+  assert_int_equal (cured->openings->len + cured->hardware->len, 1);
+  after = hut_check_case_new (g_steal_pointer (&cured));
+  for (guint i = 0; i < after->findings->len; i++)
+    assert_false (g_str_has_prefix (
+        ((const HutFinding *) g_ptr_array_index (after->findings, i))->check, "service."));
+}
+
+static void
+no_place_no_way_and_the_design_stays (void **state)
+{
+  HutDesign *design = hut_check_case_design ();
+  g_autoptr(HutDesign) same = NULL, before = NULL;
+  g_autoptr(HutCheckCase) c = NULL;
+  HutService *service = hut_service_new ("duct", HUT_SERVICE_DUCT);
+
+  /* A head of 400 in walls of 372 x 140 and less. */
+  service->line_mm = service->head_width_mm = service->head_height_mm = 400.0;
+  g_ptr_array_add (design->machine.services, service);
+  same = hut_design_copy (design);
+  before = hut_design_copy (design);
+  c = hut_check_case_new (design);
+  assert_false (hut_finding_apply_fix (hut_check_case_get (c, "service.missing", 0), same));
+  assert_true (hut_design_equal (same, before));
+}
+
+static void
 the_next_one_keeps_off_the_first (void **state)
 {
   HutDesign *design = hut_check_case_design ();
@@ -236,6 +277,8 @@ main (void)
 {
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (it_lies_where_the_machine_has_its_end),
+    cmocka_unit_test (finding_of_a_forgotten_way_makes_it_by_one_click),
+    cmocka_unit_test (no_place_no_way_and_the_design_stays),
     cmocka_unit_test (the_next_one_keeps_off_the_first),
     cmocka_unit_test (a_large_plug_gets_a_rectangle),
     cmocka_unit_test (a_fitting_goes_there_instead),

@@ -6,7 +6,7 @@
 #include "format/hut-xml.h"
 #include "hut-random-design.h"
 
-#define N_RANDOM_DESIGNS 60
+#define N_RANDOM_DESIGNS 30
 
 /* What only the program can check; the schema is silent about it. */
 static gboolean

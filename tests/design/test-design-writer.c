@@ -3,7 +3,7 @@
 #include "sample.h"
 #include "hut-random-design.h"
 
-#define N_RANDOM_DESIGNS 500
+#define N_RANDOM_DESIGNS 200
 
 static void
 canonical_file_is_written_as_it_was_read (void **state)

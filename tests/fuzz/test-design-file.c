@@ -32,7 +32,8 @@ edit (HutRandom *random,
 {
   const gsize at = text->len > 0 ? hut_random_below (random, (guint) text->len) : 0;
   const gsize left = text->len - at;
-  const gsize n = MIN (left, 1 + hut_random_below (random, RANGE_MAX_BYTES));
+  const gsize range = 1 + hut_random_below (random, RANGE_MAX_BYTES); /* MIN would draw it twice */
+  const gsize n = MIN (left, range);
   const char *word = words[hut_random_below (random, G_N_ELEMENTS (words))];
 
   switch (hut_random_below (random, 8))
