@@ -12,6 +12,7 @@ struct _HutField
 
   GtkWidget *line, *title_label, *why_label, *problem_label;
   GtkWidget *control;
+  char *problem; /* or NULL: see hut_field_set_problem () */
 };
 
 enum
@@ -52,10 +53,14 @@ name_control (HutField *self)
 }
 
 static void
-on_problem_changed (HutField *self)
+show_problem (HutField *self)
 {
-  const char *problem = hut_number_entry_get_problem (HUT_NUMBER_ENTRY (self->control));
+  const char *problem = HUT_IS_NUMBER_ENTRY (self->control)
+                            ? hut_number_entry_get_problem (HUT_NUMBER_ENTRY (self->control))
+                            : NULL;
 
+  if (problem == NULL)
+    problem = self->problem;
   gtk_label_set_text (GTK_LABEL (self->problem_label), problem != NULL ? problem : "");
   gtk_widget_set_visible (self->problem_label, problem != NULL);
 }
@@ -72,7 +77,7 @@ hut_field_set_control (HutField *self,
   if (HUT_IS_NUMBER_ENTRY (control))
     {
       g_object_set (control, "shows-problem", FALSE, NULL);
-      g_signal_connect_object (control, "notify::problem", G_CALLBACK (on_problem_changed), self,
+      g_signal_connect_object (control, "notify::problem", G_CALLBACK (show_problem), self,
                                G_CONNECT_SWAPPED);
     }
   name_control (self);
@@ -158,6 +163,13 @@ hut_field_dispose (GObject *object)
 }
 
 static void
+hut_field_finalize (GObject *object)
+{
+  g_free (HUT_FIELD (object)->problem);
+  G_OBJECT_CLASS (hut_field_parent_class)->finalize (object);
+}
+
+static void
 hut_field_class_init (HutFieldClass *class)
 {
   GObjectClass *object_class = G_OBJECT_CLASS (class);
@@ -167,6 +179,7 @@ hut_field_class_init (HutFieldClass *class)
   object_class->get_property = hut_field_get_property;
   object_class->set_property = hut_field_set_property;
   object_class->dispose = hut_field_dispose;
+  object_class->finalize = hut_field_finalize;
   properties[PROP_TITLE] = g_param_spec_string ("title", NULL, NULL, "", flags);
   properties[PROP_WHY] = g_param_spec_string ("why", NULL, NULL, "", flags);
   g_object_class_install_properties (object_class, PROP_COUNT, properties);
@@ -200,4 +213,17 @@ hut_field_new (const char *title,
 
   hut_field_set_control (self, control);
   return GTK_WIDGET (self);
+}
+
+void
+hut_field_set_problem (HutField *self,
+                       const char *problem)
+{
+  g_return_if_fail (HUT_IS_FIELD (self));
+
+  if (g_strcmp0 (problem, self->problem) == 0)
+    return;
+  g_free (self->problem);
+  self->problem = g_strdup (problem);
+  show_problem (self);
 }

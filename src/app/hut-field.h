@@ -11,3 +11,6 @@
 G_DECLARE_FINAL_TYPE (HutField, hut_field, HUT, FIELD, GtkWidget)
 
 GtkWidget *hut_field_new (const char *title, const char *why, GtkWidget *control);
+/* What is wrong with the value although the control takes it; NULL: nothing. A problem of the control
+ * itself comes first. */
+void hut_field_set_problem (HutField *self, const char *problem);

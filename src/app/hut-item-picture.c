@@ -1,63 +1,141 @@
-/* src/app/hut-item-picture.c: a drawing of an item of hardware.
+/* src/app/hut-item-picture.c: a large drawing of an item of hardware, beside its form.
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
 #include "app/hut-item-picture.h"
+#include "app/hut-settings.h"
+#include "app/hut-units.h"
+#include "app/hut-widget-look.h"
+#include "draw/hut-ink.h"
+#include "draw/hut-item-side.h"
 #include "draw/hut-item-view.h"
+#include <math.h>
 
-/* Own choice, px: as hut-opening-icon.c has them; and how small an icon may be drawn. */
-#define ICON_PX 40
-#define ICON_SCALE_PX_PER_MM 0.29
-#define ICON_LEAST_PX 16.0
-#define ICON_PAD_PX 2.0
-/* Own choice: of the large picture. */
-#define LARGE_PX 220
-#define LARGE_PAD_PX 16.0
-#define LARGE_MOST_PX_PER_MM 8.0
+/* Own choice, px. */
+#define LEAST_PX 220
+#define PAD_PX 16.0
+#define GAP_PX 24.0
+#define BAR_PX 26.0 /* room of the bar and its label */
+#define TICK_PX 3.0
+#define MOST_PX_PER_MM 8.0
+#define BAR_MOST_RATIO 0.4 /* of the width */
 #define FILL_RATIO 0.3
 #define AXIS_ALPHA_RATIO 0.25
+#define NUMBERS_MOST 24 /* more would hide the drawing */
 
 struct _HutItemPicture
 {
   GtkWidget parent_instance;
 
   HutItem *item;
-  gboolean icon;
 };
 
-G_DEFINE_TYPE (HutItemPicture, hut_item_picture, GTK_TYPE_WIDGET)
+G_DEFINE_FINAL_TYPE (HutItemPicture, hut_item_picture, GTK_TYPE_WIDGET)
 
-static double
-find_scale (HutItemPicture *self,
-            HutRect b,
-            double width,
-            double height)
+/* Where both views are. */
+typedef struct
 {
-  const double pad = self->icon ? ICON_PAD_PX : LARGE_PAD_PX;
-  const double fits
-      = MIN ((width - 2.0 * pad) / (b.u1 - b.u0), (height - 2.0 * pad) / (b.v1 - b.v0));
-  const double largest_mm = MAX (b.u1 - b.u0, b.v1 - b.v0);
+  double scale_px_per_mm;
+  HutPoint front_px, side_px; /* of (0,0) */
+} Layout;
 
-  if (!self->icon)
-    return MAX (MIN (fits, LARGE_MOST_PX_PER_MM), 0.0);
-  return MIN (MAX (ICON_SCALE_PX_PER_MM, ICON_LEAST_PX / largest_mm), fits);
+static Layout
+lay_out (const HutItem *item,
+         double width,
+         double height)
+{
+  const HutRect front = hut_item_view_bounds (item), side = hut_item_side_bounds (item);
+  const double room_px = height - 2.0 * PAD_PX - GAP_PX - BAR_PX;
+  const double tall_mm = front.v1 - front.v0 + side.v1 - side.v0,
+               wide_mm = MAX (front.u1 - front.u0, side.u1 - side.u0);
+  const double fits = MIN ((width - 2.0 * PAD_PX) / wide_mm, room_px / tall_mm);
+  const double scale = CLAMP (fits, 0.0, MOST_PX_PER_MM);
+  const double spare_px = (room_px - tall_mm * scale) / 2.0;
+
+  return (Layout){ .scale_px_per_mm = scale,
+                   .front_px = { width / 2.0 - (front.u0 + front.u1) / 2.0 * scale,
+                                 PAD_PX + spare_px + front.v1 * scale },
+                   .side_px = { width / 2.0 - (side.u0 + side.u1) / 2.0 * scale,
+                                PAD_PX + spare_px + (front.v1 - front.v0) * scale + GAP_PX
+                                    + side.v1 * scale } };
 }
 
 /* The cross of (0,0): where the placement puts the item. */
 static void
 draw_axes (cairo_t *cr,
-           const GdkRGBA *c,
+           HutColour c,
            HutPoint at_px,
            double width,
-           double height)
+           double bottom_px)
 {
-  cairo_set_source_rgba (cr, c->red, c->green, c->blue, AXIS_ALPHA_RATIO);
+  cairo_set_source_rgba (cr, c.r, c.g, c.b, AXIS_ALPHA_RATIO);
   cairo_set_line_width (cr, 1.0);
   cairo_move_to (cr, at_px.u, 0.0);
-  cairo_line_to (cr, at_px.u, height);
+  cairo_line_to (cr, at_px.u, bottom_px);
   cairo_move_to (cr, 0.0, at_px.v);
   cairo_line_to (cr, width, at_px.v);
   cairo_stroke (cr);
+}
+
+/* The numbers that the holes have in the form. */
+static void
+draw_numbers (HutInk *ink,
+              const HutItem *item,
+              HutColour colour,
+              const Layout *layout)
+{
+  for (guint i = 0; item->cuts->len <= NUMBERS_MOST && i < item->cuts->len; i++)
+    {
+      const HutItemCut *cut = &g_array_index (item->cuts, HutItemCut, i);
+      g_autofree char *number = g_strdup_printf ("%u", i + 1);
+
+      hut_ink_text (ink, number,
+                    &(HutInkText){ .x_px = layout->front_px.u + cut->at.u * layout->scale_px_per_mm,
+                                   .y_px = layout->front_px.v - cut->at.v * layout->scale_px_per_mm,
+                                   .align = HUT_TEXT_MIDDLE,
+                                   .bold = TRUE,
+                                   .colour = colour });
+    }
+}
+
+/* A round length that takes up a good part of the width. */
+static double
+find_bar_mm (double most_mm)
+{
+  const double power = pow (10.0, floor (log10 (most_mm)));
+
+  if (most_mm >= 5.0 * power)
+    return 5.0 * power;
+  return most_mm >= 2.0 * power ? 2.0 * power : power;
+}
+
+static void
+draw_bar (HutInk *ink,
+          HutColour colour,
+          double scale,
+          double width,
+          double height)
+{
+  const HutUnits units = hut_settings_get_units (hut_settings_get_default ());
+  const double unit_mm = 1.0 / hut_quantity_scale_ratio (HUT_QUANTITY_LENGTH, units);
+  const double bar_mm = find_bar_mm (width * BAR_MOST_RATIO / scale / unit_mm) * unit_mm;
+  const double left = (width - bar_mm * scale) / 2.0, y = height - TICK_PX - 1.0;
+  g_autofree char *text = hut_quantity_dup_text_with_unit (HUT_QUANTITY_LENGTH, units, bar_mm);
+
+  hut_ink_line (ink, HUT_LINE_SOLID, 1.0);
+  hut_ink_colour (ink, colour);
+  cairo_move_to (ink->cr, left, y - TICK_PX);
+  cairo_line_to (ink->cr, left, y + TICK_PX);
+  cairo_move_to (ink->cr, left, y);
+  cairo_line_to (ink->cr, left + bar_mm * scale, y);
+  cairo_move_to (ink->cr, left + bar_mm * scale, y - TICK_PX);
+  cairo_line_to (ink->cr, left + bar_mm * scale, y + TICK_PX);
+  cairo_stroke (ink->cr);
+  hut_ink_text (ink, text,
+                &(HutInkText){ .x_px = width / 2.0,
+                               .y_px = height - BAR_PX / 2.0 - TICK_PX,
+                               .align = HUT_TEXT_MIDDLE,
+                               .colour = colour });
 }
 
 static void
@@ -67,22 +145,30 @@ hut_item_picture_snapshot (GtkWidget *widget,
   HutItemPicture *self = HUT_ITEM_PICTURE (widget);
   const double width = gtk_widget_get_width (widget), height = gtk_widget_get_height (widget);
   GdkRGBA c;
+  HutInk ink;
 
-  if (self->item == NULL)
+  if (self->item == NULL || width <= 2.0 * PAD_PX || height < LEAST_PX)
     return;
 
-  const HutRect b = hut_item_view_bounds (self->item);
-  const double scale = find_scale (self, b, width, height);
-  const HutPoint at_px = { width / 2.0 - (b.u0 + b.u1) / 2.0 * scale,
-                           height / 2.0 + (b.v0 + b.v1) / 2.0 * scale };
+  const Layout layout = lay_out (self->item, width, height);
   cairo_t *cr = gtk_snapshot_append_cairo (
       snapshot, &GRAPHENE_RECT_INIT (0.0f, 0.0f, (float)width, (float)height));
 
   gtk_style_context_get_color (gtk_widget_get_style_context (widget), &c);
-  if (!self->icon)
-    draw_axes (cr, &c, at_px, width, height);
-  hut_item_view_draw (cr, self->item, (HutColour){ c.red, c.green, c.blue }, FILL_RATIO, at_px,
-                      scale);
+
+  const HutColour colour = { c.red, c.green, c.blue };
+  const double front_bottom_px
+      = layout.front_px.v
+        - hut_item_view_bounds (self->item).v0 * layout.scale_px_per_mm + GAP_PX / 2.0;
+
+  draw_axes (cr, colour, layout.front_px, width, front_bottom_px);
+  hut_item_view_draw (cr, self->item, colour, FILL_RATIO, layout.front_px, layout.scale_px_per_mm);
+  hut_item_side_draw (cr, self->item, colour, FILL_RATIO, layout.side_px, layout.scale_px_per_mm);
+  hut_ink_begin (&ink, cr, hut_palette_get (FALSE, FALSE), width, height,
+                 hut_widget_text_px (widget));
+  draw_numbers (&ink, self->item, colour, &layout);
+  draw_bar (&ink, colour, layout.scale_px_per_mm, width, height);
+  hut_ink_end (&ink);
   cairo_destroy (cr);
 }
 
@@ -95,7 +181,7 @@ hut_item_picture_measure (GtkWidget *widget,
                           int *minimum_baseline,
                           int *natural_baseline)
 {
-  *minimum = *natural = HUT_ITEM_PICTURE (widget)->icon ? ICON_PX : LARGE_PX;
+  *minimum = *natural = LEAST_PX;
 }
 
 static void
@@ -111,25 +197,13 @@ hut_item_picture_class_init (HutItemPictureClass *class)
   G_OBJECT_CLASS (class)->finalize = hut_item_picture_finalize;
   GTK_WIDGET_CLASS (class)->snapshot = hut_item_picture_snapshot;
   GTK_WIDGET_CLASS (class)->measure = hut_item_picture_measure;
-  /* Name and numbers beside it say all. */
+  /* The numbers beside it say all. */
   gtk_widget_class_set_accessible_role (GTK_WIDGET_CLASS (class), GTK_ACCESSIBLE_ROLE_PRESENTATION);
 }
 
 static void
 hut_item_picture_init (HutItemPicture *self)
 {
-}
-
-GtkWidget *
-hut_item_picture_new_icon (const HutItem *item)
-{
-  g_return_val_if_fail (item != NULL, NULL);
-
-  HutItemPicture *self = g_object_new (HUT_TYPE_ITEM_PICTURE, NULL);
-
-  self->icon = TRUE;
-  self->item = hut_item_copy (item);
-  return GTK_WIDGET (self);
 }
 
 void

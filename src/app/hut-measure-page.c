@@ -3,11 +3,15 @@
 #define G_LOG_DOMAIN "hut-app"
 #include "config.h"
 #include "app/hut-measure-page.h"
+#include "app/hut-bits.h"
 #include "app/hut-body-row.h"
+#include "app/hut-checked-entry.h"
 #include "app/hut-field.h"
 #include "app/hut-form.h"
 #include "app/hut-item-rows.h"
+#include "app/hut-readings.h"
 #include "app/hut-service-row.h"
+#include "app/hut-settings.h"
 #include "app/hut-stock-row.h"
 #include <glib/gi18n.h>
 
@@ -29,6 +33,7 @@ struct _HutMeasurePage
   GtkSwitch *any_angle, *tabs;
   HutNumberEntry *lead_in, *travel, *acceleration, *plunge, *spindle, *safe, *through;
   GtkWidget *router_fields;
+  HutCheckedEntry *bits;
   GtkExpander *work_section, *bodies_section, *services_section, *stocks_section;
   GtkBox *bodies, *services, *stocks;
 
@@ -37,6 +42,57 @@ struct _HutMeasurePage
 };
 
 G_DEFINE_TYPE (HutMeasurePage, hut_measure_page, GTK_TYPE_WIDGET)
+
+/* ---- bits ------------------------------------------------------------------------------------ */
+
+static HutUnits
+units (void)
+{
+  return hut_settings_get_units (hut_settings_get_default ());
+}
+
+static gboolean
+check_bits (const char *text,
+            GError **error)
+{
+  g_autoptr (GArray) bits_mm = hut_bits_parse (text, units (), error);
+
+  return bits_mm != NULL;
+}
+
+static void
+show_bits (HutMeasurePage *self)
+{
+  const HutDesign *design = hut_session_get_design (self->session);
+  g_autofree char *text = hut_readings_dup_text (design->bits_mm, units ());
+
+  hut_checked_entry_set_text (self->bits, text);
+}
+
+static gboolean
+set_bits (HutDesign *design,
+          gpointer user_data)
+{
+  const GArray *bits_mm = user_data;
+
+  g_array_set_size (design->bits_mm, 0);
+  g_array_append_vals (design->bits_mm, bits_mm->data, bits_mm->len);
+  return TRUE;
+}
+
+static void
+on_bits_committed (HutMeasurePage *self,
+                   const char *text)
+{
+  g_autoptr (GArray) bits_mm = hut_bits_parse (text, units (), NULL); /* was checked */
+
+  /* Translators: what Undo takes back. */
+  if (bits_mm == NULL
+      || !hut_session_edit (self->session, _("Flat-Bottom Bits"), set_bits, bits_mm))
+    show_bits (self);
+}
+
+/* ---- lists ----------------------------------------------------------------------------------- */
 
 static GtkWidget *
 new_body_row (const char *item,
@@ -76,6 +132,7 @@ on_derived (HutMeasurePage *self)
   hut_item_rows_sync (self->bodies, bodies, new_body_row, self->session);
   hut_item_rows_sync (self->services, services, new_service_row, self->session);
   hut_item_rows_sync (self->stocks, stocks, new_stock_row, self->session);
+  show_bits (self);
   gtk_widget_set_visible (self->router_fields, design->cutter.kind == HUT_CUTTER_ROUTER);
 }
 
@@ -143,6 +200,7 @@ hut_measure_page_class_init (HutMeasurePageClass *class)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
 
   G_OBJECT_CLASS (class)->dispose = hut_measure_page_dispose;
+  g_type_ensure (HUT_TYPE_CHECKED_ENTRY);
   g_type_ensure (HUT_TYPE_FIELD);
   g_type_ensure (HUT_TYPE_NUMBER_ENTRY);
   gtk_widget_class_set_template_from_resource (widget_class,
@@ -158,6 +216,7 @@ hut_measure_page_class_init (HutMeasurePageClass *class)
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, part_gap);
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, any_angle);
   bind_cutting (widget_class);
+  gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, bits);
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, bodies_section);
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, services_section);
   gtk_widget_class_bind_template_child (widget_class, HutMeasurePage, stocks_section);
@@ -247,6 +306,11 @@ hut_measure_page_new (HutSession *session)
   bind_fields (self);
   bind_work_fields (self);
   hut_form_fill (self->form);
+  hut_checked_entry_set_check (self->bits, check_bits);
+  g_signal_connect_object (self->bits, "committed", G_CALLBACK (on_bits_committed), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (hut_settings_get_default (), "notify::units", G_CALLBACK (show_bits),
+                           self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "derived", G_CALLBACK (on_derived), self, G_CONNECT_SWAPPED);
   on_derived (self);
   return GTK_WIDGET (self);

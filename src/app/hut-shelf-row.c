@@ -4,11 +4,10 @@
 #include "config.h"
 #include "app/hut-shelf-row.h"
 #include "app/hut-drag-escape.h"
-#include "app/hut-item-picture.h"
 #include "app/hut-item-type.h"
-#include "app/hut-opening-icon.h"
 #include "app/hut-opening-type.h"
 #include "app/hut-ready-opening.h"
+#include "app/hut-shelf-icon.h"
 #include "catalog/hut-catalog.h"
 #include "draw/hut-item-view.h"
 #include "draw/hut-opening-view.h"
@@ -164,7 +163,7 @@ hut_shelf_row_new (guint index)
   HutShelfRow *self = g_object_new (HUT_TYPE_SHELF_ROW, NULL);
 
   self->opening = hut_ready_opening_new (index);
-  show (self, hut_opening_icon_new (self->opening), hut_ready_opening_get_name (index),
+  show (self, hut_shelf_icon_new_opening (self->opening), hut_ready_opening_get_name (index),
         hut_ready_opening_get_group (index), hut_ready_opening_get_words (index));
   return GTK_WIDGET (self);
 }
@@ -179,7 +178,7 @@ hut_shelf_row_new_item (const HutItem *item,
 
   self->item = hut_item_copy (item);
   gtk_widget_set_visible (self->own, own);
-  show (self, hut_item_picture_new_icon (item), hut_shelf_row_get_item_name (item),
+  show (self, hut_shelf_icon_new_item (item), hut_shelf_row_get_item_name (item),
         _(hut_item_group_title (item->group)), item->words);
   return GTK_WIDGET (self);
 }

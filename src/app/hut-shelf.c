@@ -6,6 +6,7 @@
 #include "app/hut-choice-list.h"
 #include "app/hut-item-draft.h"
 #include "app/hut-item-editor.h"
+#include "app/hut-item-questions.h"
 #include "app/hut-ready-opening.h"
 #include "app/hut-session-hardware.h"
 #include "app/hut-shelf-row.h"
@@ -27,7 +28,7 @@ struct _HutShelf
   HutSession *session;
   HutStockroom *stockroom;
   double drag_scale_px_per_mm;
-  GtkWidget *search, *groups, *list, *problem;
+  GtkWidget *search, *groups, *list, *problem, *problem_title, *problems;
 };
 
 enum
@@ -193,18 +194,23 @@ fill_groups (HutShelf *self)
   hut_choice_list_set (GTK_DROP_DOWN (self->groups), names);
 }
 
+/* All of them, each with its file and line: the user mends them with an editor of text. */
 static void
 show_problems (HutShelf *self)
 {
   const GPtrArray *problems = hut_stockroom_get_problems (self->stockroom);
-  const char *first = problems->len > 0 ? g_ptr_array_index (problems, 0) : "";
-  g_autofree char *text
-      = g_strdup_printf (ngettext ("%u own item could not be read: %s",
-                                      "%u own items could not be read. The first: %s",
+  g_autoptr (GString) all = g_string_new (NULL);
+  g_autofree char *title
+      = g_strdup_printf (ngettext ("%u own item could not be read; the rest is here",
+                                      "%u own items could not be read; the rest is here",
                                       problems->len),
-                         problems->len, first);
+                         problems->len);
 
-  gtk_label_set_text (GTK_LABEL (self->problem), text);
+  for (guint i = 0; i < problems->len; i++)
+    g_string_append_printf (all, "%s%s", i > 0 ? "\n" : "",
+                            (const char *)g_ptr_array_index (problems, i));
+  gtk_label_set_text (GTK_LABEL (self->problem_title), title);
+  gtk_label_set_text (GTK_LABEL (self->problems), all->str);
   gtk_widget_set_visible (self->problem, problems->len > 0);
 }
 
@@ -279,13 +285,48 @@ edit_selected (GtkWidget *widget,
 }
 
 static void
+copy_selected (GtkWidget *widget,
+               const char *action,
+               GVariant *parameter)
+{
+  const HutItem *item = selected_item (HUT_SHELF (widget));
+
+  if (item == NULL)
+    return;
+
+  /* Translators: name of a copy of an item of hardware */
+  g_autofree char *name = g_strdup_printf (_ ("%s (copy)"), hut_shelf_row_get_item_name (item));
+  g_autoptr (HutItem) copy = hut_item_draft_new_copy (item, name);
+
+  edit_item (HUT_SHELF (widget), copy);
+}
+
+static void
+remove_selected (GtkWidget *widget,
+                 const char *action,
+                 GVariant *parameter)
+{
+  HutShelf *self = HUT_SHELF (widget);
+  const HutItem *item = selected_item (self);
+
+  if (item != NULL)
+    hut_item_ask_remove (GTK_WINDOW (gtk_widget_get_root (widget)), self->stockroom, item->id,
+                         hut_shelf_row_get_item_name (item));
+}
+
+static void
 on_row_selected (GtkListBox *list,
                  GtkListBoxRow *row,
                  HutShelf *self)
 {
-  gtk_widget_action_set_enabled (
-      GTK_WIDGET (self), "shelf.edit-item",
-      row != NULL && hut_shelf_row_get_item (HUT_SHELF_ROW (row)) != NULL);
+  const HutItem *item = row != NULL ? hut_shelf_row_get_item (HUT_SHELF_ROW (row)) : NULL;
+  const HutCatalog *catalog = hut_stockroom_get_catalog (self->stockroom);
+  const HutItem *known = item != NULL ? hut_catalog_get (catalog, item->id) : NULL;
+
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "shelf.edit-item", item != NULL);
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "shelf.copy-item", item != NULL);
+  gtk_widget_action_set_enabled (GTK_WIDGET (self), "shelf.remove-item",
+                                 known != NULL && hut_catalog_is_own (catalog, known));
 }
 
 /* ---- object --------------------------------------------------------------------------------- */
@@ -369,6 +410,8 @@ hut_shelf_class_init (HutShelfClass *klass)
   gtk_widget_class_bind_template_child (widget_class, HutShelf, groups);
   gtk_widget_class_bind_template_child (widget_class, HutShelf, list);
   gtk_widget_class_bind_template_child (widget_class, HutShelf, problem);
+  gtk_widget_class_bind_template_child (widget_class, HutShelf, problem_title);
+  gtk_widget_class_bind_template_child (widget_class, HutShelf, problems);
   gtk_widget_class_bind_template_callback (widget_class, on_group_changed);
   gtk_widget_class_bind_template_callback (widget_class, on_row_selected);
   gtk_widget_class_bind_template_callback (widget_class, on_search_changed);
@@ -377,6 +420,8 @@ hut_shelf_class_init (HutShelfClass *klass)
   gtk_widget_class_install_action (widget_class, "shelf.new-item", NULL, new_item);
   gtk_widget_class_install_action (widget_class, "shelf.new-pattern", NULL, new_pattern);
   gtk_widget_class_install_action (widget_class, "shelf.edit-item", NULL, edit_selected);
+  gtk_widget_class_install_action (widget_class, "shelf.copy-item", NULL, copy_selected);
+  gtk_widget_class_install_action (widget_class, "shelf.remove-item", NULL, remove_selected);
   gtk_widget_class_set_css_name (widget_class, "hut-shelf");
 }
 
@@ -392,7 +437,7 @@ hut_shelf_init (HutShelf *self)
   fill_items (self);
   g_signal_connect_object (self->stockroom, "changed", G_CALLBACK (fill_items), self,
                            G_CONNECT_SWAPPED);
-  gtk_widget_action_set_enabled (GTK_WIDGET (self), "shelf.edit-item", FALSE);
+  on_row_selected (GTK_LIST_BOX (self->list), NULL, self);
   gtk_list_box_set_filter_func (GTK_LIST_BOX (self->list), filter_row, self, NULL);
   gtk_list_box_set_header_func (GTK_LIST_BOX (self->list), head_row, NULL, NULL);
   gtk_search_entry_set_key_capture_widget (GTK_SEARCH_ENTRY (self->search), GTK_WIDGET (self));

@@ -4,7 +4,8 @@
  * Properties:
  *   "session"     HutSession, set at construction
  *   "drag-scale"  double: px per mm of what hangs on the pointer; bind it to the canvas' "scale"
- * Actions: "shelf.new-item", "shelf.new-pattern", "shelf.edit-item"
+ * Actions: "shelf.new-item", "shelf.new-pattern", and of the chosen item "shelf.edit-item",
+ *   "shelf.copy-item", "shelf.remove-item" (the user's own only)
  * Enter or a double click places the chosen opening or item at a free place of the panel with the
  * selected item, else of the first panel that has one; what lies across hinge line or seam, along it. */
 #pragma once

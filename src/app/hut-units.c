@@ -37,7 +37,9 @@ G_DEFINE_ENUM_TYPE (HutQuantity,
                     G_DEFINE_ENUM_VALUE (HUT_QUANTITY_ALTITUDE, "altitude"),
                     G_DEFINE_ENUM_VALUE (HUT_QUANTITY_SOUND, "sound"),
                     G_DEFINE_ENUM_VALUE (HUT_QUANTITY_WAVELENGTH, "wavelength"),
-                    G_DEFINE_ENUM_VALUE (HUT_QUANTITY_TIME, "time"))
+                    G_DEFINE_ENUM_VALUE (HUT_QUANTITY_TIME, "time"),
+                    G_DEFINE_ENUM_VALUE (HUT_QUANTITY_FLOW, "flow"),
+                    G_DEFINE_ENUM_VALUE (HUT_QUANTITY_PRESSURE, "pressure"))
 
 G_DEFINE_QUARK (hut - units - error - quark, hut_units_error)
 
@@ -68,6 +70,8 @@ static const struct
   [HUT_QUANTITY_SOUND] = { N_ ("dB"), N_ ("dB"), 1, 1, 1.0, 1.0 },
   [HUT_QUANTITY_WAVELENGTH] = { N_ ("nm"), N_ ("nm"), 1, 1, 5.0, 5.0 },
   [HUT_QUANTITY_TIME] = { N_ ("s"), N_ ("s"), 3, 3, 10.0, 10.0 },
+  [HUT_QUANTITY_FLOW] = { N_ ("m³/h"), N_ ("m³/h"), 1, 1, 5.0, 5.0 },
+  [HUT_QUANTITY_PRESSURE] = { N_ ("Pa"), N_ ("Pa"), 1, 1, 1.0, 1.0 },
 };
 
 const char *

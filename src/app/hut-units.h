@@ -32,6 +32,8 @@ typedef enum
   HUT_QUANTITY_SOUND,       /* dB, A-weighted */
   HUT_QUANTITY_WAVELENGTH,  /* nm */
   HUT_QUANTITY_TIME,        /* s */
+  HUT_QUANTITY_FLOW,    /* m3/h */
+  HUT_QUANTITY_PRESSURE, /* Pa */
 } HutQuantity;
 
 #define HUT_TYPE_QUANTITY (hut_quantity_get_type ())

@@ -49,28 +49,6 @@ dup_thread_list (void)
   return g_string_free (g_steal_pointer (&list), FALSE);
 }
 
-static char *
-dup_screw_fault (const HutItem *self,
-                 guint number,
-                 const HutItemCut *cut)
-{
-  g_autofree char *thread = dup_mm (cut->thread_mm);
-  g_autofree char *allowed = dup_thread_list ();
-
-  if (cut->shape != HUT_CUT_ROUND)
-    return g_strdup_printf ("cut %u of item '%s' is a screw whose hole is not round; allowed: "
-                            "round",
-                            number, self->id);
-  if (cut->wood_screw && cut->thread_mm <= 0.0)
-    return g_strdup_printf ("cut %u of item '%s' is a wood screw without 'thread'; allowed: its "
-                            "diameter",
-                            number, self->id);
-  if (!cut->wood_screw && hut_screw_get (cut->thread_mm) == NULL)
-    return g_strdup_printf ("thread of cut %u of item '%s' is %s; allowed: %s mm", number, self->id,
-                            thread, allowed);
-  return NULL;
-}
-
 /* How far the flange goes in the direction of a point, less how far the point is: < 0 outside, mm.
  * */
 static double
@@ -85,11 +63,11 @@ rim_distance_mm (const HutItem *self,
   return MIN (half_width_mm - fabs (p.u), half_height_mm - fabs (p.v));
 }
 
-static char *
-dup_rim_fault (const HutItem *self,
-               guint number,
-               const HutItemCut *cut,
-               const HutPath *path)
+/* How far a cut reaches out of its flange, mm; not over 0: it does not. */
+static double
+outside_rim_mm (const HutItem *self,
+                const HutItemCut *cut,
+                const HutPath *path)
 {
   const HutRect box = hut_path_bounds (path);
   const HutPoint middle = { (box.u0 + box.u1) / 2.0, (box.v0 + box.v1) / 2.0 };
@@ -97,7 +75,7 @@ dup_rim_fault (const HutItem *self,
 
   if (self->flange_width_mm <= 0.0 || self->flange_height_mm <= 0.0 || cut->leaf != 0
       || cut->role == HUT_CUT_PIN)
-    return NULL;
+    return 0.0;
   /* Of a screw its middle must be on the flange, as slots and ears may be open. Of a cutout the
    * corners and the ends of its axes, which is all of a rectangle and of a round hole in the
    * middle. */
@@ -111,133 +89,214 @@ dup_rim_fault (const HutItem *self,
       for (guint i = 0; i < hut_path_get_count (path); i++)
         least_mm = MIN (least_mm, rim_distance_mm (self, hut_path_get (path, i)->p));
     }
-  if (least_mm >= -RIM_SLACK_MM)
-    return NULL;
+  return -least_mm;
+}
 
-  g_autofree char *by = dup_mm (-least_mm);
-  g_autofree char *width = dup_mm (self->flange_width_mm);
-  g_autofree char *height = dup_mm (self->flange_height_mm);
+static HutItemFaultKind
+find_cut_fault (const HutItem *self,
+                const HutItemCut *cut,
+                double *by_mm)
+{
+  g_autoptr(HutPath) path
+      = hut_item_cut_dup_path (cut, hut_item_cut_hole_mm (cut, HUT_HOLE_MEDIUM));
 
+  if (cut->leaf > 0 && self->span == HUT_SPAN_PANEL)
+    return HUT_ITEM_FAULT_CUT_LEAF;
+  if (cut->role == HUT_CUT_SCREW && cut->shape != HUT_CUT_ROUND)
+    return HUT_ITEM_FAULT_SCREW_SHAPE;
+  if (cut->role == HUT_CUT_SCREW && cut->wood_screw && cut->thread_mm <= 0.0)
+    return HUT_ITEM_FAULT_WOOD_SCREW;
+  if (cut->role == HUT_CUT_SCREW && !cut->wood_screw && hut_screw_get (cut->thread_mm) == NULL)
+    return HUT_ITEM_FAULT_THREAD;
+  if (hut_path_get_count (path) == 0)
+    return HUT_ITEM_FAULT_CUT_SIZE;
+  *by_mm = outside_rim_mm (self, cut, path);
+  return *by_mm > RIM_SLACK_MM ? HUT_ITEM_FAULT_CUT_RIM : HUT_ITEM_FAULT_NONE;
+}
+
+static char *
+dup_cut_text (const HutItem *self,
+              const HutItemFault *fault)
+{
+  const HutItemCut *cut = &g_array_index (self->cuts, HutItemCut, fault->index);
+  const guint number = fault->index + 1;
+  g_autofree char *thread = dup_mm (cut->thread_mm), *threads = dup_thread_list (),
+                  *by = dup_mm (fault->by_mm), *width = dup_mm (self->flange_width_mm),
+                  *height = dup_mm (self->flange_height_mm);
+
+  if (fault->kind == HUT_ITEM_FAULT_CUT_LEAF)
+    return g_strdup_printf ("cut %u of item '%s' is of leaf 1, but the item lies on one panel; "
+                            "allowed: leaf 0",
+                            number, self->id);
+  if (fault->kind == HUT_ITEM_FAULT_SCREW_SHAPE)
+    return g_strdup_printf ("cut %u of item '%s' is a screw whose hole is not round; allowed: "
+                            "round",
+                            number, self->id);
+  if (fault->kind == HUT_ITEM_FAULT_WOOD_SCREW)
+    return g_strdup_printf ("cut %u of item '%s' is a wood screw without 'thread'; allowed: its "
+                            "diameter",
+                            number, self->id);
+  if (fault->kind == HUT_ITEM_FAULT_THREAD)
+    return g_strdup_printf ("thread of cut %u of item '%s' is %s; allowed: %s mm", number, self->id,
+                            thread, threads);
+  if (fault->kind == HUT_ITEM_FAULT_CUT_SIZE)
+    return g_strdup_printf ("cut %u of item '%s' makes no hole; allowed: %s", number, self->id,
+                            shape_rules[cut->shape]);
   return g_strdup_printf ("cut %u of item '%s' is %s mm outside its flange; allowed: within %s x "
                           "%s mm",
                           number, self->id, by, width, height);
 }
 
-static char *
-dup_cut_fault (const HutItem *self,
-               guint index)
+/* ---- spaces --------------------------------------------------------------------------------- */
+
+static HutItemFaultKind
+find_space_fault (const HutItem *self,
+                  const HutItemBody *body)
 {
-  const HutItemCut *cut = &g_array_index (self->cuts, HutItemCut, index);
-  const guint number = index + 1;
-  g_autoptr(HutPath) path
-      = hut_item_cut_dup_path (cut, hut_item_cut_hole_mm (cut, HUT_HOLE_MEDIUM));
-
-  if (cut->leaf > 0 && self->span == HUT_SPAN_PANEL)
-    return g_strdup_printf ("cut %u of item '%s' is of leaf 1, but the item lies on one panel; "
-                            "allowed: leaf 0",
-                            number, self->id);
-  if (cut->role == HUT_CUT_SCREW)
-    {
-      char *fault = dup_screw_fault (self, number, cut);
-
-      if (fault != NULL)
-        return fault;
-    }
-  if (hut_path_get_count (path) == 0)
-    return g_strdup_printf ("cut %u of item '%s' makes no hole; allowed: %s", number, self->id,
-                            shape_rules[cut->shape]);
-  return dup_rim_fault (self, number, cut, path);
+  if (body->rect.u1 < body->rect.u0 || body->rect.v1 < body->rect.v0)
+    return HUT_ITEM_FAULT_SPACE_SIZE;
+  return body->leaf > 0 && self->span == HUT_SPAN_PANEL ? HUT_ITEM_FAULT_SPACE_LEAF
+                                                        : HUT_ITEM_FAULT_NONE;
 }
 
-/* ---- the rest ------------------------------------------------------------------------------- */
-
 static char *
-dup_space_fault (const HutItem *self,
-                 guint index)
+dup_space_text (const HutItem *self,
+                const HutItemFault *fault)
 {
-  const HutItemBody *body = &g_array_index (self->bodies, HutItemBody, index);
-
-  if (body->rect.u1 < body->rect.u0 || body->rect.v1 < body->rect.v0)
+  if (fault->kind == HUT_ITEM_FAULT_SPACE_SIZE)
     return g_strdup_printf ("space %u of item '%s' ends before it starts; allowed: 'right' not "
                             "less "
                             "than 'left', 'top' not less than 'bottom'",
-                            index + 1, self->id);
-  if (body->leaf > 0 && self->span == HUT_SPAN_PANEL)
-    return g_strdup_printf ("space %u of item '%s' is of leaf 1, but the item lies on one panel; "
-                            "allowed: leaf 0",
-                            index + 1, self->id);
-  return NULL;
+                            fault->index + 1, self->id);
+  return g_strdup_printf ("space %u of item '%s' is of leaf 1, but the item lies on one panel; "
+                          "allowed: leaf 0",
+                          fault->index + 1, self->id);
 }
 
-static char *
-dup_curve_fault (const HutItem *self)
+/* ---- curve ---------------------------------------------------------------------------------- */
+
+static HutItemFaultKind
+find_curve_fault (const HutItem *self,
+                  guint *index)
 {
   const GArray *curve = self->curve;
 
   if (curve->len == 0)
-    return self->group != HUT_ITEM_FAN
-               ? NULL
-               : g_strdup_printf ("item '%s' is a fan without a curve; allowed: 2 or more "
-                                  "<fan-point>",
-                                  self->id);
+    return self->group != HUT_ITEM_FAN ? HUT_ITEM_FAULT_NONE : HUT_ITEM_FAULT_CURVE_MISSING;
   for (guint i = 0; i < curve->len; i++)
     {
       const HutFanPoint *point = &g_array_index (curve, HutFanPoint, i);
       const HutFanPoint *before = i > 0 ? point - 1 : NULL;
 
+      *index = i;
       if (before == NULL ? point->flow_m3_h != 0.0
                          : point->flow_m3_h <= before->flow_m3_h
                                || point->pressure_pa > before->pressure_pa)
-        return g_strdup_printf ("point %u of the curve of item '%s' is out of order; allowed: flow "
-                                "rising from 0, pressure not rising",
-                                i + 1, self->id);
+        return HUT_ITEM_FAULT_CURVE_ORDER;
     }
   if (curve->len < 2 || g_array_index (curve, HutFanPoint, curve->len - 1).pressure_pa != 0.0)
-    return g_strdup_printf ("the curve of item '%s' does not end at free flow; allowed: a last "
-                            "<fan-point> with 'pressure-pa' 0",
-                            self->id);
-  return NULL;
+    return HUT_ITEM_FAULT_CURVE_END;
+  return HUT_ITEM_FAULT_NONE;
 }
 
 static char *
-dup_mount_fault (const HutItem *self)
+dup_curve_text (const HutItem *self,
+                const HutItemFault *fault)
+{
+  if (fault->kind == HUT_ITEM_FAULT_CURVE_MISSING)
+    return g_strdup_printf ("item '%s' is a fan without a curve; allowed: 2 or more <fan-point>",
+                            self->id);
+  if (fault->kind == HUT_ITEM_FAULT_CURVE_ORDER)
+    return g_strdup_printf ("point %u of the curve of item '%s' is out of order; allowed: flow "
+                            "rising from 0, pressure not rising",
+                            fault->index + 1, self->id);
+  return g_strdup_printf ("the curve of item '%s' does not end at free flow; allowed: a last "
+                          "<fan-point> with 'pressure-pa' 0",
+                          self->id);
+}
+
+/* ---- the rest ------------------------------------------------------------------------------- */
+
+static HutItemFaultKind
+find_mount_fault (const HutItem *self)
+{
+  if (!self->from_outside && !self->from_inside)
+    return HUT_ITEM_FAULT_FACE;
+  if (self->thickness_max_mm > 0.0 && self->thickness_max_mm < self->thickness_min_mm)
+    return HUT_ITEM_FAULT_THICKNESS;
+  if (self->hold == HUT_HOLD_NUT && self->nut_corners_mm <= 0.0)
+    return HUT_ITEM_FAULT_NUT;
+  if (self->hold == HUT_HOLD_BODY && self->body_diagonal_mm <= 0.0)
+    return HUT_ITEM_FAULT_BODY;
+  return HUT_ITEM_FAULT_NONE;
+}
+
+static HutItemFaultKind
+find_way_fault (const HutItem *self)
+{
+  if ((self->pass_width_mm > 0.0) != (self->pass_height_mm > 0.0)
+      || (self->pass_round && self->pass_width_mm != self->pass_height_mm))
+    return HUT_ITEM_FAULT_PASS;
+  return self->line_max_mm < self->line_min_mm ? HUT_ITEM_FAULT_LINE : HUT_ITEM_FAULT_NONE;
+}
+
+static char *
+dup_whole_text (const HutItem *self,
+                const HutItemFault *fault)
 {
   g_autofree char *least = dup_mm (self->thickness_min_mm);
   g_autofree char *most = dup_mm (self->thickness_max_mm);
 
-  if (!self->from_outside && !self->from_inside)
+  if (fault->kind == HUT_ITEM_FAULT_FACE)
     return g_strdup_printf ("item '%s' can be mounted from no side; allowed: 'from-outside' or "
                             "'from-inside' yes",
                             self->id);
-  if (self->thickness_max_mm > 0.0 && self->thickness_max_mm < self->thickness_min_mm)
+  if (fault->kind == HUT_ITEM_FAULT_THICKNESS)
     return g_strdup_printf ("'thickness-max' of item '%s' is %s; allowed: 0 for any, or not less "
                             "than "
                             "'thickness-min', which is %s mm",
                             self->id, most, least);
-  if (self->hold == HUT_HOLD_NUT && self->nut_corners_mm <= 0.0)
+  if (fault->kind == HUT_ITEM_FAULT_NUT)
     return g_strdup_printf ("item '%s' is held by a nut without a size; allowed: 'nut-corners' "
                             "over 0",
                             self->id);
-  if (self->hold == HUT_HOLD_BODY && self->body_diagonal_mm <= 0.0)
+  if (fault->kind == HUT_ITEM_FAULT_BODY)
     return g_strdup_printf ("item '%s' is held by a body without a size; allowed: 'body-diagonal' "
                             "over 0",
                             self->id);
-  return NULL;
-}
-
-static char *
-dup_way_fault (const HutItem *self)
-{
-  if ((self->pass_width_mm > 0.0) != (self->pass_height_mm > 0.0)
-      || (self->pass_round && self->pass_width_mm != self->pass_height_mm))
+  if (fault->kind == HUT_ITEM_FAULT_PASS)
     return g_strdup_printf ("what passes item '%s' has no whole size; allowed: 'pass-width' and "
                             "'pass-height' both over 0, both the same where it is round",
                             self->id);
-  if (self->line_max_mm < self->line_min_mm)
-    return g_strdup_printf ("'line-max' of item '%s' is less than its 'line-min'; allowed: not "
-                            "less",
-                            self->id);
-  return NULL;
+  return g_strdup_printf ("'line-max' of item '%s' is less than its 'line-min'; allowed: not "
+                          "less",
+                          self->id);
+}
+
+HutItemFault
+hut_item_find_fault (const HutItem *self)
+{
+  HutItemFault fault = { .kind = HUT_ITEM_FAULT_NONE };
+
+  g_return_val_if_fail (self != NULL, fault);
+
+  fault.kind = find_mount_fault (self);
+  for (guint i = 0; fault.kind == HUT_ITEM_FAULT_NONE && i < self->cuts->len; i++)
+    {
+      fault.index = i;
+      fault.kind
+          = find_cut_fault (self, &g_array_index (self->cuts, HutItemCut, i), &fault.by_mm);
+    }
+  for (guint i = 0; fault.kind == HUT_ITEM_FAULT_NONE && i < self->bodies->len; i++)
+    {
+      fault.index = i;
+      fault.kind = find_space_fault (self, &g_array_index (self->bodies, HutItemBody, i));
+    }
+  if (fault.kind == HUT_ITEM_FAULT_NONE)
+    fault.kind = find_curve_fault (self, &fault.index);
+  if (fault.kind == HUT_ITEM_FAULT_NONE)
+    fault.kind = find_way_fault (self);
+  return fault;
 }
 
 char *
@@ -245,13 +304,33 @@ hut_item_dup_fault (const HutItem *self)
 {
   g_return_val_if_fail (self != NULL, NULL);
 
-  char *fault = dup_mount_fault (self);
+  const HutItemFault fault = hut_item_find_fault (self);
 
-  for (guint i = 0; fault == NULL && i < self->cuts->len; i++)
-    fault = dup_cut_fault (self, i);
-  for (guint i = 0; fault == NULL && i < self->bodies->len; i++)
-    fault = dup_space_fault (self, i);
-  if (fault == NULL)
-    fault = dup_curve_fault (self);
-  return fault != NULL ? fault : dup_way_fault (self);
+  switch (fault.kind)
+    {
+    case HUT_ITEM_FAULT_NONE:
+      return NULL;
+    case HUT_ITEM_FAULT_CUT_LEAF:
+    case HUT_ITEM_FAULT_SCREW_SHAPE:
+    case HUT_ITEM_FAULT_WOOD_SCREW:
+    case HUT_ITEM_FAULT_THREAD:
+    case HUT_ITEM_FAULT_CUT_SIZE:
+    case HUT_ITEM_FAULT_CUT_RIM:
+      return dup_cut_text (self, &fault);
+    case HUT_ITEM_FAULT_SPACE_SIZE:
+    case HUT_ITEM_FAULT_SPACE_LEAF:
+      return dup_space_text (self, &fault);
+    case HUT_ITEM_FAULT_CURVE_MISSING:
+    case HUT_ITEM_FAULT_CURVE_ORDER:
+    case HUT_ITEM_FAULT_CURVE_END:
+      return dup_curve_text (self, &fault);
+    case HUT_ITEM_FAULT_FACE:
+    case HUT_ITEM_FAULT_THICKNESS:
+    case HUT_ITEM_FAULT_NUT:
+    case HUT_ITEM_FAULT_BODY:
+    case HUT_ITEM_FAULT_PASS:
+    case HUT_ITEM_FAULT_LINE:
+    default:
+      return dup_whole_text (self, &fault);
+    }
 }

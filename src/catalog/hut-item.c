@@ -83,22 +83,37 @@ hut_item_free (HutItem *self)
 
 /* ---- equal ---------------------------------------------------------------------------------- */
 
+gboolean
+hut_item_cut_equal (const HutItemCut *a,
+                    const HutItemCut *b)
+{
+  g_return_val_if_fail (a != NULL && b != NULL, FALSE);
+
+  return a->role == b->role && a->shape == b->shape && a->leaf == b->leaf && a->at.u == b->at.u
+         && a->at.v == b->at.v && a->diameter_mm == b->diameter_mm && a->width_mm == b->width_mm
+         && a->height_mm == b->height_mm && a->radius_mm == b->radius_mm
+         && a->thread_mm == b->thread_mm && !a->wood_screw == !b->wood_screw
+         && a->grip_mm == b->grip_mm && a->tapped_mm == b->tapped_mm;
+}
+
+gboolean
+hut_item_body_equal (const HutItemBody *a,
+                     const HutItemBody *b)
+{
+  g_return_val_if_fail (a != NULL && b != NULL, FALSE);
+
+  return a->side == b->side && a->leaf == b->leaf && a->rect.u0 == b->rect.u0
+         && a->rect.v0 == b->rect.v0 && a->rect.u1 == b->rect.u1 && a->rect.v1 == b->rect.v1
+         && a->depth_mm == b->depth_mm && !a->soft == !b->soft;
+}
+
 static gboolean
 cuts_equal (const GArray *a,
             const GArray *b)
 {
   for (guint i = 0; a->len == b->len && i < a->len; i++)
-    {
-      const HutItemCut *x = &g_array_index (a, HutItemCut, i);
-      const HutItemCut *y = &g_array_index (b, HutItemCut, i);
-
-      if (x->role != y->role || x->shape != y->shape || x->leaf != y->leaf || x->at.u != y->at.u
-          || x->at.v != y->at.v || x->diameter_mm != y->diameter_mm || x->width_mm != y->width_mm
-          || x->height_mm != y->height_mm || x->radius_mm != y->radius_mm
-          || x->thread_mm != y->thread_mm || !x->wood_screw != !y->wood_screw
-          || x->grip_mm != y->grip_mm || x->tapped_mm != y->tapped_mm)
-        return FALSE;
-    }
+    if (!hut_item_cut_equal (&g_array_index (a, HutItemCut, i), &g_array_index (b, HutItemCut, i)))
+      return FALSE;
   return a->len == b->len;
 }
 
@@ -107,15 +122,9 @@ bodies_equal (const GArray *a,
               const GArray *b)
 {
   for (guint i = 0; a->len == b->len && i < a->len; i++)
-    {
-      const HutItemBody *x = &g_array_index (a, HutItemBody, i);
-      const HutItemBody *y = &g_array_index (b, HutItemBody, i);
-
-      if (x->side != y->side || x->leaf != y->leaf || x->rect.u0 != y->rect.u0
-          || x->rect.v0 != y->rect.v0 || x->rect.u1 != y->rect.u1 || x->rect.v1 != y->rect.v1
-          || x->depth_mm != y->depth_mm || !x->soft != !y->soft)
-        return FALSE;
-    }
+    if (!hut_item_body_equal (&g_array_index (a, HutItemBody, i),
+                              &g_array_index (b, HutItemBody, i)))
+      return FALSE;
   return a->len == b->len;
 }
 

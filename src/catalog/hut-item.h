@@ -151,6 +151,8 @@ HutItem *hut_item_new (const char *id) G_GNUC_WARN_UNUSED_RESULT;
 HutItem *hut_item_copy (const HutItem *self) G_GNUC_WARN_UNUSED_RESULT;
 /* TRUE when both say the same; order of cuts, bodies, points and sources counts. */
 gboolean hut_item_equal (const HutItem *a, const HutItem *b);
+gboolean hut_item_cut_equal (const HutItemCut *a, const HutItemCut *b);
+gboolean hut_item_body_equal (const HutItemBody *a, const HutItemBody *b);
 void hut_item_free (HutItem *self);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (HutItem, hut_item_free)
 
