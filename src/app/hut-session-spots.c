@@ -32,6 +32,28 @@ take_over (HutDesign *design,
   g_ptr_array_add (design->spots, spot);
 }
 
+/* @stock: (nullable): only of its parts. @moved: index of the part that is kept from now on, or
+ * G_MAXUINT */
+static void
+take_layout (HutDesign *design,
+             const Layout *layout,
+             const HutStock *stock,
+             guint moved)
+{
+  for (guint i = 0; i < layout->sheets->sheets->len; i++)
+    {
+      const HutSheet *sheet = g_ptr_array_index (layout->sheets->sheets, i);
+
+      for (guint k = 0; (stock == NULL || sheet->stock == stock) && k < sheet->laid->len; k++)
+        {
+          const HutLaidPart *laid = &g_array_index (sheet->laid, HutLaidPart, k);
+
+          take_over (design, g_ptr_array_index (layout->parts->parts, laid->part), sheet->number,
+                     laid, laid->part == moved);
+        }
+    }
+}
+
 static gboolean
 keep (HutDesign *design,
       gpointer user_data)
@@ -39,18 +61,15 @@ keep (HutDesign *design,
   const Layout *layout = user_data;
   const HutPart *kept = g_ptr_array_index (layout->parts->parts, layout->kept);
 
-  for (guint i = 0; i < layout->sheets->sheets->len; i++)
-    {
-      const HutSheet *sheet = g_ptr_array_index (layout->sheets->sheets, i);
+  take_layout (design, layout, kept->stock, layout->kept);
+  return TRUE;
+}
 
-      for (guint k = 0; sheet->stock == kept->stock && k < sheet->laid->len; k++)
-        {
-          const HutLaidPart *laid = &g_array_index (sheet->laid, HutLaidPart, k);
-
-          take_over (design, g_ptr_array_index (layout->parts->parts, laid->part), sheet->number,
-                     laid, laid->part == layout->kept);
-        }
-    }
+static gboolean
+take (HutDesign *design,
+      gpointer user_data)
+{
+  take_layout (design, user_data, NULL, G_MAXUINT);
   return TRUE;
 }
 
@@ -67,6 +86,19 @@ hut_session_keep_part (HutSession *self,
 
   /* Translators: what Undo takes back: a part was moved on its sheet. */
   return hut_session_edit (self, _ ("Move Part"), keep, &layout);
+}
+
+gboolean
+hut_session_take_layout (HutSession *self,
+                         const HutPartSet *parts,
+                         const HutSheetSet *sheets)
+{
+  g_return_val_if_fail (HUT_IS_SESSION (self) && parts != NULL && sheets != NULL, FALSE);
+
+  Layout layout = { parts, sheets, G_MAXUINT };
+
+  /* Translators: what Undo takes back: parts are laid on fewer sheets. */
+  return hut_session_edit (self, _ ("Lay Out on Fewer Sheets"), take, &layout);
 }
 
 static gboolean

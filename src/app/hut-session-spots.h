@@ -10,6 +10,10 @@ gboolean hut_session_keep_part (HutSession *self,
                                 const HutPartSet *parts,
                                 const HutSheetSet *sheets,
                                 guint part);
+/* All parts lie as they do on @sheets, until they change; what is kept stays kept. */
+gboolean hut_session_take_layout (HutSession *self,
+                                  const HutPartSet *parts,
+                                  const HutSheetSet *sheets);
 /* The program lays it again. FALSE when it was not kept. */
 gboolean hut_session_release_part (HutSession *self, const char *part);
 /* The same for all parts. */

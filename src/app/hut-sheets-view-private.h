@@ -23,13 +23,18 @@ struct _HutSheetsView
 
   GtkWidget *content;
   GtkDrawingArea *area;
-  GtkWidget *busy;
+  GtkStack *bar;
+  GtkWidget *tools, *work, *cancel;
+  GtkProgressBar *progress;
   GtkLabel *status;
 
   HutSession *session;
   HutPacked *packed; /* NULL until the first job is done */
   GCancellable *job; /* of the running job, or NULL */
-  guint rest_timeout;
+  HutSheetWatch *watch; /* of it, or NULL */
+  HutSheetJobKind kind; /* of it */
+  gint64 started_us;    /* it */
+  guint rest_timeout, watch_timeout;
   gboolean stale; /* the design changed since the last job was started */
 
   char *chosen; /* id of the selected part, or NULL */

@@ -14,3 +14,5 @@ G_DECLARE_FINAL_TYPE (HutSheetsView, hut_sheets_view, HUT, SHEETS_VIEW, GtkWidge
 GtkWidget *hut_sheets_view_new (HutSession *session);
 /* (transfer none) (nullable): until "packed". */
 const HutPacked *hut_sheets_view_get_packed (HutSheetsView *self);
+/* TRUE while what is shown may still change by itself. */
+gboolean hut_sheets_view_is_busy (HutSheetsView *self);

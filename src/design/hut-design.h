@@ -461,6 +461,8 @@ char *hut_design_dup_free_id (const HutDesign *self, const char *stem) G_GNUC_WA
 const char *hut_design_keep_item (HutDesign *self, const HutItem *item);
 /* The part goes where the packing puts it. FALSE when it has no spot. */
 gboolean hut_design_release_part (HutDesign *self, const char *part);
+/* Only what the owner keeps still has a spot. */
+void hut_design_drop_loose_spots (HutDesign *self);
 /* Drops the items that no hardware uses. */
 void hut_design_drop_unused_items (HutDesign *self);
 

@@ -67,3 +67,13 @@ hut_design_release_part (HutDesign *self,
 
   return spot != NULL && g_ptr_array_remove (self->spots, spot);
 }
+
+void
+hut_design_drop_loose_spots (HutDesign *self)
+{
+  g_return_if_fail (self != NULL);
+
+  for (guint i = self->spots->len; i-- > 0;)
+    if (!((const HutSpot *) g_ptr_array_index (self->spots, i))->kept)
+      g_ptr_array_remove_index (self->spots, i);
+}

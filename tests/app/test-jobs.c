@@ -45,7 +45,7 @@ the_worker_lays_out_what_the_pure_function_does (void **state)
   g_autoptr(GError) error = NULL;
   g_autoptr(HutPacked) packed = NULL;
 
-  hut_sheet_job_run_async (design, NULL, on_done, &result);
+  hut_sheet_job_run_async (design, HUT_SHEET_JOB_USUAL, NULL, NULL, on_done, &result);
   packed = hut_sheet_job_run_finish (wait_for (&result), &error);
   assert_ok (packed != NULL, error);
   assert_int_equal (packed->sheets->sheets->len, sheets->sheets->len);
@@ -61,9 +61,29 @@ a_cancelled_layout_gives_no_sheets (void **state)
   g_autoptr(GError) error = NULL;
 
   g_cancellable_cancel (cancellable);
-  hut_sheet_job_run_async (design, cancellable, on_done, &result);
+  hut_sheet_job_run_async (design, HUT_SHEET_JOB_USUAL, NULL, cancellable, on_done, &result);
   assert_null (hut_sheet_job_run_finish (wait_for (&result), &error));
   assert_true (g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED));
+}
+
+/* However early it is told to stop: a layout is whole, of no more sheets than one beside the other
+ * needs. */
+static void
+a_stopped_search_gives_its_best (void **state)
+{
+  g_autoptr(HutDesign) design = hut_design_new ();
+  g_autoptr(HutSheetWatch) watch = hut_sheet_watch_new ();
+  g_autoptr(GAsyncResult) result = NULL;
+  g_autoptr(GError) error = NULL;
+  g_autoptr(HutPacked) packed = NULL;
+
+  hut_sheet_watch_stop (watch);
+  hut_sheet_job_run_async (design, HUT_SHEET_JOB_PATIENT, watch, NULL, on_done, &result);
+  packed = hut_sheet_job_run_finish (wait_for (&result), &error);
+  assert_ok (packed != NULL, error);
+  assert_true (packed->sheets->sheets->len > 0);
+  assert_int_equal (packed->sheets->unplaced->len, 0);
+  assert_true (hut_sheet_watch_get_done_ratio (watch) < 1.0);
 }
 
 static void
@@ -124,6 +144,7 @@ main (void)
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (the_worker_lays_out_what_the_pure_function_does),
     cmocka_unit_test (a_cancelled_layout_gives_no_sheets),
+    cmocka_unit_test (a_stopped_search_gives_its_best),
     cmocka_unit_test (an_export_writes_the_files_that_it_names),
     cmocka_unit_test (a_cancelled_export_leaves_nothing),
   };

@@ -64,6 +64,21 @@ a_file_without_spots_has_none (void **state)
   assert_int_equal (again->spots->len, 0);
 }
 
+static void
+only_loose_spots_are_dropped (void **state)
+{
+  g_autoptr(HutDesign) design = hut_design_new ();
+  HutSpot *kept = hut_spot_new ("a"), *loose = hut_spot_new ("b");
+
+  kept->kept = TRUE;
+  g_ptr_array_add (design->spots, loose);
+  g_ptr_array_add (design->spots, kept);
+  hut_design_drop_loose_spots (design);
+  assert_int_equal (design->spots->len, 1);
+  assert_ptr_equal (hut_design_get_spot (design, "a"), kept);
+  assert_null (hut_design_get_spot (design, "b"));
+}
+
 int
 main (void)
 {
@@ -73,6 +88,7 @@ main (void)
     cmocka_unit_test (one_is_found_by_its_part_and_released),
     cmocka_unit_test (two_of_one_part_are_refused),
     cmocka_unit_test (a_file_without_spots_has_none),
+    cmocka_unit_test (only_loose_spots_are_dropped),
   };
 
   return cmocka_run_group_tests (tests, NULL, NULL);

@@ -23,7 +23,7 @@ wait_for_rest (Sheets *self)
   int height_px = 0, same_count = 0;
 
   hut_gui_wait_for (hut_sheets_view_get_packed (self->view) != NULL
-                    && hut_gui_app_look_for (&self->app, "busy") == NULL);
+                    && !hut_sheets_view_is_busy (self->view));
   hut_gui_wait_for (gtk_widget_get_height (self->area)
                     >= gtk_drawing_area_get_content_height (GTK_DRAWING_AREA (self->area)));
   while (same_count < 10)
@@ -162,12 +162,49 @@ keys_choose_move_turn_and_escape_ends_a_drag (void **state)
   hut_gui_app_close (&s.app);
 }
 
+static void
+press (Sheets *self,
+       const char *id)
+{
+  GtkWidget *button = hut_gui_app_find (&self->app, id);
+
+  hut_gui_move (hut_gui_point (button, gtk_widget_get_width (button) / 2.0,
+                               gtk_widget_get_height (button) / 2.0));
+  hut_gui_press ();
+  hut_gui_release ();
+}
+
+/* A search that finds at once that nothing is better needs neither. */
+static void
+a_search_for_fewer_sheets_can_be_cancelled_and_stopped (void **state)
+{
+  static const char *const endings[] = { "cancel", "stop" };
+  Sheets self = { 0 };
+  guint count;
+
+  open_sheets (&self);
+  count = hut_sheets_view_get_packed (self.view)->sheets->sheets->len;
+  for (guint i = 0; i < G_N_ELEMENTS (endings); i++)
+    {
+      press (&self, "search");
+      hut_gui_wait_for (hut_gui_app_look_for (&self.app, endings[i]) != NULL
+                        || !hut_sheets_view_is_busy (self.view));
+      if (hut_gui_app_look_for (&self.app, endings[i]) != NULL)
+        press (&self, endings[i]);
+      wait_for_rest (&self);
+      assert_true (hut_sheets_view_get_packed (self.view)->sheets->sheets->len <= count);
+      assert_non_null (hut_gui_app_look_for (&self.app, "search"));
+    }
+  hut_gui_app_close (&self.app);
+}
+
 int
 main (void)
 {
   const struct CMUnitTest tests[] = {
     cmocka_unit_test (dragged_part_goes_with_the_pointer_and_stays),
     cmocka_unit_test (keys_choose_move_turn_and_escape_ends_a_drag),
+    cmocka_unit_test (a_search_for_fewer_sheets_can_be_cancelled_and_stopped),
   };
 
   return cmocka_run_group_tests (tests, NULL, NULL);
