@@ -80,13 +80,18 @@ static void
 show_sign (HutFigureRow *self,
            const HutFigure *figure)
 {
+  const gboolean shown = !figure->known || figure->concern;
+  const char *meaning = !figure->known ? _("Not known yet")
+                        : figure->concern ? _("Wants a look")
+                                          : _("Known");
+
   gtk_image_set_from_icon_name (self->sign, !figure->known    ? "dialog-question-symbolic"
                                             : figure->concern ? "dialog-warning-symbolic"
                                                               : "object-select-symbolic");
-  gtk_widget_set_opacity (GTK_WIDGET (self->sign), figure->known && !figure->concern ? 0.0 : 1.0);
-  gtk_widget_set_tooltip_text (GTK_WIDGET (self->sign), !figure->known ? _("Not known yet")
-                                                        : figure->concern ? _("Wants a look")
-                                                                          : NULL);
+  gtk_widget_set_opacity (GTK_WIDGET (self->sign), shown ? 1.0 : 0.0);
+  gtk_widget_set_tooltip_text (GTK_WIDGET (self->sign), shown ? meaning : NULL);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->sign), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  meaning, -1);
 }
 
 void
