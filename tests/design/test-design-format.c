@@ -31,7 +31,7 @@ load_with (const HutDesign *design,
   g_autofree char *text = NULL;
 
   if (nth.attribute->kind == HUT_VALUE_COUNT)
-    *(guint *) nth.member = (guint) value;
+    *(guint *) nth.member = (guint) (gint64) value; /* -1: more than any */
   else
     *(double *) nth.member = value;
   text = hut_design_to_xml (other);
