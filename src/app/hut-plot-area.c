@@ -99,7 +99,8 @@ hut_plot_area_class_init (HutPlotAreaClass *class)
 static void
 hut_plot_area_init (HutPlotArea *self)
 {
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Plot"), -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, _("Plot"),
+                                  -1);
 }
 
 GtkWidget *
