@@ -86,3 +86,21 @@ hut_hand_parts_add_rect (HutHandParts *self,
   return hut_hand_parts_take (self, id,
                               hut_path_new_rect ((HutRect) { 0, 0, width_mm, height_mm }, 0.0));
 }
+
+int
+hut_hand_parts_set_up (void **state)
+{
+  HutHandParts *hand = g_new0 (HutHandParts, 1);
+
+  hut_hand_parts_init (hand);
+  *state = hand;
+  return 0;
+}
+
+int
+hut_hand_parts_tear_down (void **state)
+{
+  hut_hand_parts_clear (*state);
+  g_free (*state);
+  return 0;
+}

@@ -15,6 +15,9 @@ typedef struct
 
 void hut_hand_parts_init (HutHandParts *self);
 void hut_hand_parts_clear (HutHandParts *self);
+/* For cmocka: @state becomes new HutHandParts, and goes. */
+int hut_hand_parts_set_up (void **state);
+int hut_hand_parts_tear_down (void **state);
 
 /* @outer: (transfer full). Returns: (transfer none): the part, labelled like its id. */
 HutPart *hut_hand_parts_take (HutHandParts *self, const char *id, HutPath *outer);

@@ -160,34 +160,21 @@ on_committed (HutNumberEntry *entry,
   hut_draft_row_changed (HUT_DRAFT_ROW (self));
 }
 
-/* Names for screen readers: a page has many holes. */
 static void
 name_controls (HutCutRow *self,
                guint number)
 {
-  const struct
-  {
-    GtkDropDown *control;
-    const char *format;
-  } names[] = {
-    /* Translators: names for screen readers; %u counts the holes of an item */
-    { self->role, _ ("Hole %u, what it is for") },
-    { self->shape, _ ("Hole %u, shape") },
-    { self->thread, _ ("Hole %u, screw") },
-    { self->leaf, _ ("Hole %u, leaf") },
-  };
+  HutDraftRow *row = HUT_DRAFT_ROW (self);
   g_autofree char *count = g_strdup_printf ("%u", number),
                   *away = g_strdup_printf (_ ("Remove Hole %u"), number);
 
   gtk_label_set_text (self->number, count);
-  for (gsize i = 0; i < G_N_ELEMENTS (names); i++)
-    {
-      g_autofree char *name = g_strdup_printf (names[i].format, number);
-
-      gtk_accessible_update_property (GTK_ACCESSIBLE (names[i].control),
-                                      GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
-    }
-  hut_draft_row_name_remover (HUT_DRAFT_ROW (self), self->remove, away);
+  /* Translators: names for screen readers; %u counts the entries of an item */
+  hut_draft_row_name_control (row, GTK_WIDGET (self->role), _ ("Hole %u, what it is for"), number);
+  hut_draft_row_name_control (row, GTK_WIDGET (self->shape), _ ("Hole %u, shape"), number);
+  hut_draft_row_name_control (row, GTK_WIDGET (self->thread), _ ("Hole %u, screw"), number);
+  hut_draft_row_name_control (row, GTK_WIDGET (self->leaf), _ ("Hole %u, leaf"), number);
+  hut_draft_row_name_remover (row, self->remove, away);
 }
 
 static void

@@ -132,6 +132,20 @@ hut_draft_row_set_remover (HutDraftRow *self,
 }
 
 void
+hut_draft_row_name_control (HutDraftRow *self,
+                            GtkWidget *control,
+                            const char *format,
+                            guint number)
+{
+  g_return_if_fail (HUT_IS_DRAFT_ROW (self) && GTK_IS_WIDGET (control) && format != NULL);
+
+  g_autofree char *name = g_strdup_printf (format, number);
+
+  gtk_accessible_update_property (GTK_ACCESSIBLE (control), GTK_ACCESSIBLE_PROPERTY_LABEL, name,
+                                  -1);
+}
+
+void
 hut_draft_row_name_remover (HutDraftRow *self,
                             GtkWidget *button,
                             const char *name)

@@ -33,6 +33,12 @@ void hut_draft_row_set_problem (HutDraftRow *self, const char *problem);
 gboolean hut_draft_row_is_filling (HutDraftRow *self);
 /* For subclasses: the user changed something. Does nothing while the row is being filled. */
 void hut_draft_row_changed (HutDraftRow *self);
+/* For subclasses: names a control for screen readers: a page has many of them. @format: with a %u for
+ * @number, translated */
+void hut_draft_row_name_control (HutDraftRow *self,
+                                 GtkWidget *control,
+                                 const char *format,
+                                 guint number);
 /* For subclasses: names the button that takes the entry away, and lets it. */
 void hut_draft_row_set_remover (HutDraftRow *self, GtkWidget *button);
 void hut_draft_row_name_remover (HutDraftRow *self, GtkWidget *button, const char *name);

@@ -67,28 +67,17 @@ static void
 name_controls (HutSpaceRow *self,
                guint number)
 {
-  const struct
-  {
-    GtkDropDown *control;
-    const char *format;
-  } names[] = {
-    /* Translators: names for screen readers; %u counts the spaces of an item */
-    { self->side, _ ("Space %u, side") },
-    { self->softness, _ ("Space %u, what is in it") },
-    { self->leaf, _ ("Space %u, leaf") },
-  };
+  HutDraftRow *row = HUT_DRAFT_ROW (self);
   g_autofree char *count = g_strdup_printf ("%u", number),
                   *away = g_strdup_printf (_ ("Remove Space %u"), number);
 
   gtk_label_set_text (self->number, count);
-  for (gsize i = 0; i < G_N_ELEMENTS (names); i++)
-    {
-      g_autofree char *name = g_strdup_printf (names[i].format, number);
-
-      gtk_accessible_update_property (GTK_ACCESSIBLE (names[i].control),
-                                      GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
-    }
-  hut_draft_row_name_remover (HUT_DRAFT_ROW (self), self->remove, away);
+  /* Translators: names for screen readers; %u counts the entries of an item */
+  hut_draft_row_name_control (row, GTK_WIDGET (self->side), _ ("Space %u, side"), number);
+  hut_draft_row_name_control (row, GTK_WIDGET (self->softness), _ ("Space %u, what is in it"),
+                              number);
+  hut_draft_row_name_control (row, GTK_WIDGET (self->leaf), _ ("Space %u, leaf"), number);
+  hut_draft_row_name_remover (row, self->remove, away);
 }
 
 static void

@@ -190,8 +190,8 @@ check_things (HutChecking *self,
   const HutAssembly *assembly = self->assembly;
   const HutSolid *like = &g_array_index (solids, HutSolid, first), *nearest = NULL;
   const HutPanel *panel = hut_check_panel (assembly, like->panel);
-  /* Ledges lie under the floor. */
   const HutMachine *machine = &assembly->design->machine;
+  /* Ledges lie under the floor. */
   const double must_mm = like->kind == HUT_SOLID_LEDGE
                              ? 0.0
                              : hut_machine_clearance_mm (machine, panel->id.side);

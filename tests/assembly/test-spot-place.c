@@ -4,24 +4,6 @@
 #include "hut-assert.h"
 #include "hut-hand-part.h"
 
-static int
-set_up (void **state)
-{
-  HutHandParts *hand = g_new0 (HutHandParts, 1);
-
-  hut_hand_parts_init (hand);
-  *state = hand;
-  return 0;
-}
-
-static int
-tear_down (void **state)
-{
-  hut_hand_parts_clear (*state);
-  g_free (*state);
-  return 0;
-}
-
 /* 100 x 50 turned by a quarter: a box from (-50, 0) to (0, 100); its corner at (30, 40) takes a shift
  * by (80, 40). */
 static void
@@ -136,14 +118,18 @@ int
 main (void)
 {
   const struct CMUnitTest tests[] = {
-    cmocka_unit_test_setup_teardown (spot_and_placement_say_the_same, set_up, tear_down),
-    cmocka_unit_test_setup_teardown (turns_stay_within_one_round_and_quarters_exact, set_up,
-                                     tear_down),
-    cmocka_unit_test_setup_teardown (part_is_found_by_its_id_unless_it_is_bought, set_up,
-                                     tear_down),
-    cmocka_unit_test_setup_teardown (a_step_of_the_grid_is_another_size, set_up, tear_down),
-    cmocka_unit_test_setup_teardown (gap_is_between_cut_lines, set_up, tear_down),
-    cmocka_unit_test_setup_teardown (out_of_the_usable_sheet_is_measured, set_up, tear_down),
+    cmocka_unit_test_setup_teardown (spot_and_placement_say_the_same,
+                                     hut_hand_parts_set_up, hut_hand_parts_tear_down),
+    cmocka_unit_test_setup_teardown (turns_stay_within_one_round_and_quarters_exact,
+                                     hut_hand_parts_set_up, hut_hand_parts_tear_down),
+    cmocka_unit_test_setup_teardown (part_is_found_by_its_id_unless_it_is_bought,
+                                     hut_hand_parts_set_up, hut_hand_parts_tear_down),
+    cmocka_unit_test_setup_teardown (a_step_of_the_grid_is_another_size,
+                                     hut_hand_parts_set_up, hut_hand_parts_tear_down),
+    cmocka_unit_test_setup_teardown (gap_is_between_cut_lines,
+                                     hut_hand_parts_set_up, hut_hand_parts_tear_down),
+    cmocka_unit_test_setup_teardown (out_of_the_usable_sheet_is_measured,
+                                     hut_hand_parts_set_up, hut_hand_parts_tear_down),
   };
 
   return cmocka_run_group_tests (tests, NULL, NULL);

@@ -10,24 +10,6 @@
   "part,kind,panel,stock,thickness_mm,width_mm,height_mm,sheet,x_mm,y_mm,turn_deg,"      \
   "cut_length_mm,mass_kg,note\r\n"
 
-static int
-set_up (void **state)
-{
-  HutHandParts *hand = g_new0 (HutHandParts, 1);
-
-  hut_hand_parts_init (hand);
-  *state = hand;
-  return 0;
-}
-
-static int
-tear_down (void **state)
-{
-  hut_hand_parts_clear (*state);
-  g_free (*state);
-  return 0;
-}
-
 static char *
 dup_text (GBytes *bytes)
 {
@@ -195,7 +177,8 @@ public_writer_gives_the_list_without_mark (void **state)
   assert_string_equal (text, must);
 }
 
-#define BY_HAND(test) cmocka_unit_test_setup_teardown (test, set_up, tear_down)
+#define BY_HAND(test) cmocka_unit_test_setup_teardown (test, \
+        hut_hand_parts_set_up, hut_hand_parts_tear_down)
 
 int
 main (void)

@@ -313,24 +313,6 @@ files_of_random_designs_are_right_for_readers_of_others (void **state)
 
 /* ---- by hand --------------------------------------------------------------------------------- */
 
-static int
-set_up (void **state)
-{
-  HutHandParts *hand = g_new0 (HutHandParts, 1);
-
-  hut_hand_parts_init (hand);
-  *state = hand;
-  return 0;
-}
-
-static int
-tear_down (void **state)
-{
-  hut_hand_parts_clear (*state);
-  g_free (*state);
-  return 0;
-}
-
 /* An arc of a quarter, a half and almost a whole turn, and an outline that is a circle. */
 static void
 add_round_parts (HutHandParts *hand)
@@ -431,7 +413,8 @@ mark_of_overridden_checks_is_a_comment_of_plain_letters (void **state)
   assert_null (strstr (plain, "999\r\n"));
 }
 
-#define BY_HAND(test) cmocka_unit_test_setup_teardown (test, set_up, tear_down)
+#define BY_HAND(test) cmocka_unit_test_setup_teardown (test, \
+        hut_hand_parts_set_up, hut_hand_parts_tear_down)
 
 int
 main (void)

@@ -22,24 +22,6 @@
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (RsvgHandle, g_object_unref)
 
-static int
-set_up (void **state)
-{
-  HutHandParts *hand = g_new0 (HutHandParts, 1);
-
-  hut_hand_parts_init (hand);
-  *state = hand;
-  return 0;
-}
-
-static int
-tear_down (void **state)
-{
-  hut_hand_parts_clear (*state);
-  g_free (*state);
-  return 0;
-}
-
 static RsvgHandle *
 new_handle (GBytes *svg)
 {
@@ -301,7 +283,8 @@ sheets_of_random_designs_have_their_true_size (void **state)
   assert_true (measured >= count);
 }
 
-#define BY_HAND(test) cmocka_unit_test_setup_teardown (test, set_up, tear_down)
+#define BY_HAND(test) cmocka_unit_test_setup_teardown (test, \
+        hut_hand_parts_set_up, hut_hand_parts_tear_down)
 
 int
 main (void)

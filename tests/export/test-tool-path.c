@@ -4,24 +4,6 @@
 #include "hut-assert.h"
 #include "hut-hand-part.h"
 
-static int
-set_up (void **state)
-{
-  HutHandParts *hand = g_new0 (HutHandParts, 1);
-
-  hut_hand_parts_init (hand);
-  *state = hand;
-  return 0;
-}
-
-static int
-tear_down (void **state)
-{
-  hut_hand_parts_clear (*state);
-  g_free (*state);
-  return 0;
-}
-
 static GPtrArray *
 new_paths (HutHandParts *hand)
 {
@@ -238,7 +220,8 @@ lens_slot_and_rectangle_are_no_circles (void **state)
   assert_near_mm (radius_mm, 7.0, 0.0);
 }
 
-#define BY_HAND(test) cmocka_unit_test_setup_teardown (test, set_up, tear_down)
+#define BY_HAND(test) cmocka_unit_test_setup_teardown (test, \
+        hut_hand_parts_set_up, hut_hand_parts_tear_down)
 
 static HutPartMark *
 add_mark (HutPart *part,

@@ -129,24 +129,6 @@ assert_label_in_material (const HutPart *part,
 
 /* ---- by hand --------------------------------------------------------------------------------- */
 
-static int
-set_up (void **state)
-{
-  HutHandParts *hand = g_new0 (HutHandParts, 1);
-
-  hut_hand_parts_init (hand);
-  *state = hand;
-  return 0;
-}
-
-static int
-tear_down (void **state)
-{
-  hut_hand_parts_clear (*state);
-  g_free (*state);
-  return 0;
-}
-
 /* By hand: "T-1 ^" at 10 mm has 4 steps of 10 mm before the arrow, which is 4/6 * 10 mm wide; the T
  * begins at the left of its box. The text stands in a box of one step more, its right end free. */
 static void
@@ -309,18 +291,22 @@ main (void)
 {
   const struct CMUnitTest tests[] = {
     cmocka_unit_test_setup_teardown (label_of_a_roomy_part_has_10_mm_letters_about_its_middle,
-                                     set_up, tear_down),
+                                     hut_hand_parts_set_up, hut_hand_parts_tear_down),
     cmocka_unit_test_setup_teardown (
-        label_of_a_slim_upright_part_runs_upwards_and_its_arrow_points_up, set_up, tear_down),
-    cmocka_unit_test_setup_teardown (arrow_of_a_level_label_points_up, set_up, tear_down),
-    cmocka_unit_test_setup_teardown (strip_of_9_2_mm_has_a_label_and_one_of_8_9_mm_has_none, set_up,
-                                     tear_down),
-    cmocka_unit_test_setup_teardown (label_of_a_frame_is_on_a_leg, set_up, tear_down),
-    cmocka_unit_test_setup_teardown (label_keeps_clear_of_a_round_hole_in_the_middle, set_up,
-                                     tear_down),
-    cmocka_unit_test_setup_teardown (arc_between_its_chords_keeps_a_label_away, set_up, tear_down),
-    cmocka_unit_test_setup_teardown (length_of_a_label_without_name_is_that_of_its_arrow, set_up,
-                                     tear_down),
+        label_of_a_slim_upright_part_runs_upwards_and_its_arrow_points_up,
+        hut_hand_parts_set_up, hut_hand_parts_tear_down),
+    cmocka_unit_test_setup_teardown (arrow_of_a_level_label_points_up,
+                                     hut_hand_parts_set_up, hut_hand_parts_tear_down),
+    cmocka_unit_test_setup_teardown (strip_of_9_2_mm_has_a_label_and_one_of_8_9_mm_has_none,
+                                     hut_hand_parts_set_up, hut_hand_parts_tear_down),
+    cmocka_unit_test_setup_teardown (label_of_a_frame_is_on_a_leg,
+                                     hut_hand_parts_set_up, hut_hand_parts_tear_down),
+    cmocka_unit_test_setup_teardown (label_keeps_clear_of_a_round_hole_in_the_middle,
+                                     hut_hand_parts_set_up, hut_hand_parts_tear_down),
+    cmocka_unit_test_setup_teardown (arc_between_its_chords_keeps_a_label_away,
+                                     hut_hand_parts_set_up, hut_hand_parts_tear_down),
+    cmocka_unit_test_setup_teardown (length_of_a_label_without_name_is_that_of_its_arrow,
+                                     hut_hand_parts_set_up, hut_hand_parts_tear_down),
     cmocka_unit_test (labels_of_random_parts_lie_in_the_material),
   };
 

@@ -10,24 +10,6 @@
 #define RANDOM_DESIGNS 3
 #define PINNED_SHARE 0.3
 
-static int
-set_up (void **state)
-{
-  HutHandParts *hand = g_new0 (HutHandParts, 1);
-
-  hut_hand_parts_init (hand);
-  *state = hand;
-  return 0;
-}
-
-static int
-tear_down (void **state)
-{
-  hut_hand_parts_clear (*state);
-  g_free (*state);
-  return 0;
-}
-
 static HutSheetSet *
 lay (const HutHandParts *hand,
      const HutSheetPin *pins,
@@ -302,7 +284,8 @@ pins_of_random_designs_hold_and_the_rest_keeps_clear (void **state)
     }
 }
 
-#define BY_HAND(test) cmocka_unit_test_setup_teardown (test, set_up, tear_down)
+#define BY_HAND(test) cmocka_unit_test_setup_teardown (test, \
+        hut_hand_parts_set_up, hut_hand_parts_tear_down)
 
 int
 main (void)

@@ -383,24 +383,6 @@ assert_set (const HutAssembly *assembly,
 
 /* ---- by hand --------------------------------------------------------------------------------- */
 
-static int
-set_up (void **state)
-{
-  HutHandParts *hand = g_new0 (HutHandParts, 1);
-
-  hut_hand_parts_init (hand);
-  *state = hand;
-  return 0;
-}
-
-static int
-tear_down (void **state)
-{
-  hut_hand_parts_clear (*state);
-  g_free (*state);
-  return 0;
-}
-
 static void
 first_part_lies_in_the_corner_of_the_margin (void **state)
 {
@@ -792,7 +774,8 @@ parts_of_random_designs_lie_apart_inside_the_bed (void **state)
     }
 }
 
-#define BY_HAND(test) cmocka_unit_test_setup_teardown (test, set_up, tear_down)
+#define BY_HAND(test) cmocka_unit_test_setup_teardown (test, \
+        hut_hand_parts_set_up, hut_hand_parts_tear_down)
 
 int
 main (void)
